@@ -1,0 +1,57 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/estimate.h"
+
+namespace flowkin {
+
+enum class TestKind { kStream, kLevel, kPuddle };
+
+/// "stream", "level" or "puddle".
+const char* TestKindName(TestKind kind);
+
+enum class Outcome { kMeasured, kRefused };
+
+/// One number a test yields that moves with the kinematic viscosity as
+/// value ~ nu^exponent when test, stick, volume and set-up stay the same.
+/// Two cups are compared by the same proxy only: the difference of `ln_value`
+/// over `exponent` is the logarithm of the viscosity ratio.
+struct FlowProxy {
+  std::string name;  ///< "break_time", "thinning_rate", ...
+  double value = 0.0;
+  std::string unit;
+  /// Logarithm of the value; its sd is what this one clip's evidence leaves
+  /// open (pixels, frames, fit), not how evenly a hand repeats.
+  Estimate ln_value;
+  /// d ln(value) / d ln(nu), with its own uncertainty.
+  Estimate exponent;
+};
+
+/// A sampled curve kept from a clip so that two clips can be laid over each
+/// other (level test: relief against time; stream: width against time).
+struct FlowCurve {
+  std::string name;
+  std::string unit;
+  std::vector<double> t_s;  ///< since the test's own start event
+  std::vector<double> value;
+  std::vector<double> sd;
+};
+
+/// What one clip of one test gave.
+struct FlowMeasurement {
+  TestKind kind = TestKind::kStream;
+  Outcome outcome = Outcome::kRefused;
+  std::string reason;  ///< of a refusal: one sentence a painter understands
+  std::optional<double> lift_s, break_s, laid_s, start_s;
+  std::vector<double> drips_s;
+  std::vector<FlowProxy> proxies;
+  std::vector<FlowCurve> curves;
+  /// Puddle with volume and scale only.
+  std::optional<Estimate> ln_kinematic_viscosity_mm2_s;
+  std::vector<std::string> warnings;
+};
+
+}  // namespace flowkin
