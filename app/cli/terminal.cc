@@ -1,0 +1,66 @@
+#include "app/cli/terminal.h"
+
+#include <cmath>
+#include <cstdio>
+#include <cstdlib>
+#include <ostream>
+#include <utility>
+
+namespace flowkin {
+namespace {
+
+/// Keeps a message on one line, whatever a file name holds.
+std::string OneLine(std::string text) {
+  for (char& c : text) {
+    const auto byte = static_cast<unsigned char>(c);
+    if (byte < 0x20 || byte == 0x7f) c = ' ';
+  }
+  return text;
+}
+
+}  // namespace
+
+ExitStatus ExitStatusOf(ErrorCode code) {
+  switch (code) {
+    case ErrorCode::kInvalidArgument:
+      return ExitStatus::kWrongUse;
+    case ErrorCode::kUnreadable:
+      return ExitStatus::kUnreadable;
+    case ErrorCode::kRefused:
+      return ExitStatus::kRefused;
+    case ErrorCode::kInternal:
+      break;
+  }
+  return ExitStatus::kFailed;
+}
+
+Json JsonNumber(double value, int digits) {
+  if (!std::isfinite(value)) return nullptr;
+  char text[64];
+  std::snprintf(text, sizeof(text), "%.*g", digits, value);
+  return std::strtod(text, nullptr);
+}
+
+Json JsonNumber(const std::optional<double>& value, int digits) {
+  return value ? JsonNumber(*value, digits) : Json(nullptr);
+}
+
+void PrintDocument(Terminal& terminal, const Json& document) {
+  terminal.out << document.dump(2, ' ', false, Json::error_handler_t::replace)
+               << '\n';
+}
+
+ExitStatus Fail(Terminal& terminal, ExitStatus status, std::string message) {
+  terminal.err << "flowkin: " << OneLine(std::move(message)) << '\n';
+  return status;
+}
+
+ExitStatus Fail(Terminal& terminal, const Error& error) {
+  return Fail(terminal, ExitStatusOf(error.code), error.message);
+}
+
+void Warn(Terminal& terminal, const std::string& message) {
+  terminal.err << "flowkin: warning: " << OneLine(message) << '\n';
+}
+
+}  // namespace flowkin

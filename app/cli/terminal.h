@@ -1,0 +1,53 @@
+#pragma once
+
+#include <iosfwd>
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <string>
+
+#include "core/base/result.h"
+
+namespace flowkin {
+
+/// What the program says when it ends. The numbers are part of the contract
+/// with other programs and never change.
+enum class ExitStatus {
+  kDone = 0,
+  kFailed = 1,      ///< anything else
+  kWrongUse = 2,    ///< unknown option, value out of range
+  kRefused = 3,     ///< read, but not enough for an honest answer
+  kUnreadable = 4,  ///< missing, damaged, or of a foreign kind
+};
+
+ExitStatus ExitStatusOf(ErrorCode code);
+
+/// Where a command reads and writes. `out` carries the answer only: with
+/// --json exactly one document. Progress, hints and warnings go to `err`.
+struct Terminal {
+  std::istream& in;
+  std::ostream& out;
+  std::ostream& err;
+  bool err_is_terminal = false;
+};
+
+/// Keeps the order in which fields are written, so that documents read the
+/// way the contract shows them.
+using Json = nlohmann::ordered_json;
+
+/// A number for a document, rounded to `digits` significant digits; null when
+/// it is not finite, because a document never holds a guess.
+Json JsonNumber(double value, int digits = 6);
+Json JsonNumber(const std::optional<double>& value, int digits = 6);
+
+/// Writes one document and a line end. Bytes that are no UTF-8 (a file name
+/// can hold any) are replaced, never dropped silently.
+void PrintDocument(Terminal& terminal, const Json& document);
+
+/// Writes "flowkin: MESSAGE" as one line on `err` and returns `status`.
+ExitStatus Fail(Terminal& terminal, ExitStatus status, std::string message);
+ExitStatus Fail(Terminal& terminal, const Error& error);
+
+/// Writes "flowkin: warning: MESSAGE" as one line on `err`.
+void Warn(Terminal& terminal, const std::string& message);
+
+}  // namespace flowkin
