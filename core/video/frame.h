@@ -22,6 +22,8 @@ struct Frame {
   std::chrono::nanoseconds timestamp{0};
   /// 0, 1, 2 … in display order; never a measure of time.
   std::int64_t index = 0;
+  /// The decoder met errors in this picture and filled in what was missing.
+  bool damaged = false;
 
   double TimeS() const {
     return std::chrono::duration<double>(timestamp).count();
