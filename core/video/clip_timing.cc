@@ -6,7 +6,6 @@
 #include <cmath>
 #include <cstddef>
 #include <cstdio>
-#include <numeric>
 #include <string_view>
 
 namespace flowkin {
@@ -33,11 +32,13 @@ std::string Number(double value) {
 
 }  // namespace
 
-std::optional<double> PlayingRateHz(std::vector<double> times_s) {
-  std::sort(times_s.begin(), times_s.end());
+std::optional<double> PlayingRateHz(std::vector<std::int64_t> ticks,
+                                    double ticks_per_second) {
+  std::sort(ticks.begin(), ticks.end());
   std::vector<double> intervals;
-  for (std::size_t i = 1; i < times_s.size(); ++i) {
-    const double interval = times_s[i] - times_s[i - 1];
+  for (std::size_t i = 1; i < ticks.size(); ++i) {
+    const double interval =
+        static_cast<double>(ticks[i]) - static_cast<double>(ticks[i - 1]);
     if (interval > 0.0) intervals.push_back(interval);
   }
   if (intervals.empty()) return std::nullopt;
@@ -53,7 +54,7 @@ std::optional<double> PlayingRateHz(std::vector<double> times_s) {
       count += 1.0;
     }
   }
-  return count / sum;
+  return count * ticks_per_second / sum;
 }
 
 std::optional<double> CaptureRateFromTag(const std::string& key,

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -8,11 +9,12 @@
 
 namespace flowkin {
 
-/// Frames per second of playing time, from presentation times in seconds (any
-/// order): the mean of the intervals that lie within half of the median, so
-/// that neither lost frames nor a clock in whole milliseconds biases it. Empty
-/// with fewer than two different times.
-std::optional<double> PlayingRateHz(std::vector<double> times_s);
+/// Frames per second of playing time, from presentation times in ticks (any
+/// order): from the mean of the intervals that lie within half of the median,
+/// so that neither lost frames nor a clock in whole milliseconds biases it.
+/// Empty with fewer than two different times.
+std::optional<double> PlayingRateHz(std::vector<std::int64_t> ticks,
+                                    double ticks_per_second);
 
 /// Capture rate written by a phone into a file's tags, frames per second, if
 /// `key` (any case) is such a tag and `value` a usable number.

@@ -11,6 +11,7 @@
 #include <limits>
 #include <new>
 #include <opencv2/core.hpp>
+#include <set>
 #include <string_view>
 #include <utility>
 #include <vector>
@@ -226,6 +227,8 @@ class FileFrameSource final : public FrameSource {
 
   std::int64_t packets_read_ = 0;
   std::int64_t packets_promised_ = 0;
+  bool last_is_torn_ = false;
+  std::set<std::int64_t> torn_;     // times of packets read only in part
   double promised_s_ = 0.0;         // playing time; 0 = not known
   double last_packet_end_s_ = 0.0;  // of any stream, from the stream's start
 
@@ -302,6 +305,15 @@ Result<void> FileFrameSource::OpenStream() {
     return Unreadable("'" + name_ +
                       "' is damaged or cut off before its index, and nothing "
                       "can be read from it. Copy it from the camera again.");
+  }
+  for (unsigned i = 0; i < format->nb_streams; ++i) {
+    const AVCodecParameters* coded = format->streams[i]->codecpar;
+    if (static_cast<std::int64_t>(coded->width) * coded->height > kMaxPixels) {
+      return Unreadable("The pictures of '" + name_ + "' are " +
+                        std::to_string(coded->width) + " x " +
+                        std::to_string(coded->height) +
+                        " px, more than can be read. Film at 1920 x 1080.");
+    }
   }
   format->max_analyze_duration = 2 * AV_TIME_BASE;
   std::vector<AVDictionary*> per_stream(format->nb_streams, nullptr);
@@ -382,12 +394,6 @@ Result<void> FileFrameSource::OpenDecoder() {
                       ", which cannot be decoded here. Set the camera to "
                       "H.264 or HEVC.");
   }
-  if (static_cast<std::int64_t>(coded->width) * coded->height > kMaxPixels) {
-    return Unreadable("The pictures of '" + name_ + "' are " +
-                      std::to_string(coded->width) + " x " +
-                      std::to_string(coded->height) +
-                      " px, more than can be read. Film at 1920 x 1080.");
-  }
   decoder_.reset(avcodec_alloc_context3(codec));
   scratch_.reset(av_frame_alloc());
   if (!decoder_ || !scratch_) {
@@ -421,7 +427,7 @@ Result<void> FileFrameSource::SetTimeScale() {
   const AVRational mean = stream_->avg_frame_rate;
   double playing_hz = mean.num > 0 && mean.den > 0 ? av_q2d(mean) : 30.0;
   if (tagged_hz || options_.shot_fps) {
-    std::vector<double> times_s;
+    std::vector<std::int64_t> ticks;
     std::int64_t bytes = 0;
     while (queue_.size() < kLookaheadPackets && bytes < kLookaheadBytes) {
       libav::PacketPtr packet = ReadPacket();
@@ -430,12 +436,14 @@ Result<void> FileFrameSource::SetTimeScale() {
       const std::int64_t pts =
           packet->pts != AV_NOPTS_VALUE ? packet->pts : packet->dts;
       if (pts != AV_NOPTS_VALUE && (packet->flags & AV_PKT_FLAG_DISCARD) == 0) {
-        times_s.push_back(static_cast<double>(pts) *
-                          av_q2d(stream_->time_base));
+        ticks.push_back(pts);
       }
       queue_.push_back(std::move(packet));
     }
-    playing_hz = PlayingRateHz(std::move(times_s)).value_or(playing_hz);
+    const AVRational base = stream_->time_base;
+    playing_hz = PlayingRateHz(std::move(ticks),
+                               static_cast<double>(base.den) / base.num)
+                     .value_or(playing_hz);
   }
   Result<TimeScale> scale =
       FindTimeScale(playing_hz, options_.shot_fps, tagged_hz);
@@ -560,6 +568,8 @@ libav::PacketPtr FileFrameSource::ReadPacket() {
     }
     if (stream != stream_) continue;
     packets_read_ += (packet->flags & AV_PKT_FLAG_DISCARD) == 0 ? 1 : 0;
+    last_is_torn_ = (packet->flags & AV_PKT_FLAG_CORRUPT) != 0;
+    if (last_is_torn_) torn_.insert(packet->pts);
     return packet;
   }
   container_ended_ = true;
@@ -692,7 +702,8 @@ Result<std::optional<Frame>> FileFrameSource::Next() {
         continue;
       }
       frame.damaged = (picture->frame->flags & AV_FRAME_FLAG_CORRUPT) != 0 ||
-                      picture->frame->decode_error_flags != 0;
+                      picture->frame->decode_error_flags != 0 ||
+                      torn_.erase(picture->pts) > 0;
       damaged_ += frame.damaged ? 1 : 0;
       frame.index = next_index_++;
       last_time_ = frame.timestamp;
@@ -726,6 +737,9 @@ void FileFrameSource::Finish() {
         "The clip ends early: " + Seconds(read_s * info_.time_scale) + " of " +
         Seconds(std::max(promised_s_, read_s) * info_.time_scale) +
         " s could be read.";
+  } else if (ending_warning_.empty() && last_is_torn_) {
+    ending_warning_ = "The clip is cut off after " +
+                      Seconds(read_s * info_.time_scale) + " s.";
   }
   SetWarnings();
 }
