@@ -1,0 +1,224 @@
+#include "core/vision/puddle_circles.h"
+
+#include <algorithm>
+#include <array>
+#include <bit>
+#include <cmath>
+#include <cstdint>
+#include <opencv2/imgproc.hpp>
+
+namespace flowkin {
+namespace {
+
+// A 3 x 3 Sobel answers a step of one grey level with 4.
+constexpr int kLeastMagnitude = 14;
+constexpr int kLeastRadius = 4;
+constexpr int kDirections = 32;
+constexpr double kLeastCoverage = 0.5;
+constexpr int kMostCircles = 4;
+
+struct Edge {
+  float x, y, ux, uy;  // place and unit gradient
+};
+
+}  // namespace
+
+EdgeMap FindEdges(const WorkPicture& picture) {
+  EdgeMap map;
+  const cv::Size size = picture.y.size();
+  map.gx.create(size, CV_16SC1);
+  map.gy.create(size, CV_16SC1);
+  map.magnitude.create(size, CV_16UC1);
+  std::array<cv::Mat, 3> gx, gy;
+  const std::array<const cv::Mat*, 3> planes = {
+      &picture.y, &picture.cb, &picture.cr};
+  for (std::size_t i = 0; i < 3; ++i) {
+    cv::Sobel(*planes[i], gx[i], CV_16S, 1, 0);
+    cv::Sobel(*planes[i], gy[i], CV_16S, 0, 1);
+  }
+  std::array<int, 2048> histogram{};
+  for (int r = 0; r < size.height; ++r) {
+    short* ox = map.gx.ptr<short>(r);
+    short* oy = map.gy.ptr<short>(r);
+    auto* om = map.magnitude.ptr<std::uint16_t>(r);
+    for (int c = 0; c < size.width; ++c) {
+      int best = -1, bx = 0, by = 0;
+      for (std::size_t i = 0; i < 3; ++i) {
+        const int x = gx[i].ptr<short>(r)[c];
+        const int y = gy[i].ptr<short>(r)[c];
+        const int power = x * x + y * y;
+        if (power > best) {
+          best = power;
+          bx = x;
+          by = y;
+        }
+      }
+      ox[c] = static_cast<short>(bx);
+      oy[c] = static_cast<short>(by);
+      const int m = static_cast<int>(std::sqrt(static_cast<float>(best)));
+      om[c] = static_cast<std::uint16_t>(m);
+      ++histogram[static_cast<std::size_t>(std::min(m, 2047))];
+    }
+  }
+  // Most of the picture is tile and table: the median is noise and texture.
+  int seen = 0, median = 0;
+  while (median < 2047) {
+    seen += histogram[static_cast<std::size_t>(median)];
+    if (2 * seen >= size.area()) break;
+    ++median;
+  }
+  map.threshold = std::max(kLeastMagnitude, 3 * median);
+  return map;
+}
+
+std::vector<Circle> FindCircles(const EdgeMap& edges,
+                                const EdgeMap& reference,
+                                cv::Point2f shift) {
+  const int rows = edges.magnitude.rows;
+  const int cols = edges.magnitude.cols;
+  // What the reference had within two pixels does not count as new.
+  cv::Mat old;
+  cv::dilate(reference.magnitude,
+             old,
+             cv::getStructuringElement(cv::MORPH_RECT, {5, 5}));
+  const int sx = static_cast<int>(std::lround(shift.x));
+  const int sy = static_cast<int>(std::lround(shift.y));
+  std::vector<Edge> found;
+  for (int r = 2; r < rows - 2; ++r) {
+    const auto* m = edges.magnitude.ptr<std::uint16_t>(r);
+    for (int c = 2; c < cols - 2; ++c) {
+      if (m[c] < edges.threshold) continue;
+      const int ro = r - sy, co = c - sx;
+      int before = 0;
+      if (ro >= 0 && co >= 0 && ro < rows && co < cols) {
+        before = old.at<std::uint16_t>(ro, co);
+      }
+      if (2 * m[c] < 3 * before) continue;
+      const float gx = edges.gx.at<short>(r, c);
+      const float gy = edges.gy.at<short>(r, c);
+      const float norm = static_cast<float>(m[c]) + 1e-6F;
+      const float ux = gx / norm, uy = gy / norm;
+      // Thin: keep the crest across the gradient.
+      const int dx = static_cast<int>(std::lround(ux));
+      const int dy = static_cast<int>(std::lround(uy));
+      if (edges.magnitude.at<std::uint16_t>(r + dy, c + dx) > m[c] ||
+          edges.magnitude.at<std::uint16_t>(r - dy, c - dx) > m[c]) {
+        continue;
+      }
+      found.push_back({static_cast<float>(c), static_cast<float>(r), ux, uy});
+    }
+  }
+  const int most_radius = std::min(rows, cols) / 2;
+  if (found.size() < 12) return {};
+  // A hand over half of the picture gives no usable vote; bound the work.
+  if (found.size() > 12000) return {};
+  cv::Mat votes(rows, cols, CV_32F, cv::Scalar(0));
+  for (const Edge& e : found) {
+    for (const float sign : {1.0F, -1.0F}) {
+      float x = e.x + sign * e.ux * kLeastRadius + 0.5F;
+      float y = e.y + sign * e.uy * kLeastRadius + 0.5F;
+      for (int k = kLeastRadius; k < most_radius; ++k) {
+        const int xi = static_cast<int>(x), yi = static_cast<int>(y);
+        if (x < 0 || y < 0 || xi >= cols || yi >= rows) break;
+        votes.ptr<float>(yi)[xi] += 1.0F;
+        x += sign * e.ux;
+        y += sign * e.uy;
+      }
+    }
+  }
+  cv::boxFilter(votes, votes, CV_32F, {5, 5});
+
+  std::vector<Circle> circles;
+  for (int pick = 0; pick < kMostCircles; ++pick) {
+    double top = 0.0;
+    cv::Point peak;
+    cv::minMaxLoc(votes, nullptr, &top, nullptr, &peak);
+    if (top <= 0.0) break;
+    cv::circle(votes, peak, 8, cv::Scalar(0), cv::FILLED);
+
+    double cx = peak.x, cy = peak.y;
+    Circle circle;
+    for (int round = 0; round < 2; ++round) {
+      std::vector<std::uint32_t> bins(static_cast<std::size_t>(most_radius) + 2,
+                                      0U);
+      const auto radius_of = [&](const Edge& e, double& angle) {
+        const double dx = e.x - cx, dy = e.y - cy;
+        const double d = std::hypot(dx, dy);
+        angle = std::atan2(dy, dx);
+        if (d < kLeastRadius - 1 || d >= most_radius) return -1.0;
+        const double cross = std::abs(dx * e.uy - dy * e.ux);
+        return cross < 0.25 * d ? d : -1.0;
+      };
+      for (const Edge& e : found) {
+        double angle = 0.0;
+        const double d = radius_of(e, angle);
+        if (d < 0.0) continue;
+        const int sector =
+            static_cast<int>((angle + CV_PI) / (2.0 * CV_PI) * kDirections) %
+            kDirections;
+        bins[static_cast<std::size_t>(std::lround(d))] |= 1U << sector;
+      }
+      const auto coverage_at = [&](std::size_t r) {
+        return std::popcount(bins[r - 1] | bins[r] | bins[r + 1]);
+      };
+      int best = 0;
+      for (std::size_t r = kLeastRadius; r + 1 < bins.size(); ++r) {
+        best = std::max(best, coverage_at(r));
+      }
+      // The rim's own inner lines and highlights lie inside: take the
+      // outermost that is about as complete.
+      std::size_t chosen = 0;
+      for (std::size_t r = kLeastRadius; r + 1 < bins.size(); ++r) {
+        if (10 * coverage_at(r) >= 9 * best) chosen = r;
+      }
+      circle.coverage = static_cast<double>(best) / kDirections;
+      if (chosen == 0 || circle.coverage < kLeastCoverage) {
+        circle.coverage = 0.0;
+        break;
+      }
+      // Algebraic circle through the edges of that ring.
+      cv::Matx33d a = cv::Matx33d::zeros();
+      cv::Vec3d b(0, 0, 0);
+      for (const Edge& e : found) {
+        double angle = 0.0;
+        const double d = radius_of(e, angle);
+        if (d < 0.0 || std::abs(d - static_cast<double>(chosen)) > 1.6) {
+          continue;
+        }
+        const cv::Vec3d u(e.x, e.y, 1.0);
+        const double z = u[0] * u[0] + u[1] * u[1];
+        for (int i = 0; i < 3; ++i) {
+          for (int j = 0; j < 3; ++j) a(i, j) += u[i] * u[j];
+          b[i] += u[i] * z;
+        }
+      }
+      cv::Vec3d p;
+      if (!cv::solve(a, b, p, cv::DECOMP_LU)) {
+        circle.coverage = 0.0;
+        break;
+      }
+      const double nx = p[0] / 2.0, ny = p[1] / 2.0;
+      const double rr = p[2] + nx * nx + ny * ny;
+      if (rr <= 0.0 || std::hypot(nx - cx, ny - cy) > 6.0) {
+        circle.x = cx;
+        circle.y = cy;
+        circle.r = static_cast<double>(chosen);
+        break;
+      }
+      cx = nx;
+      cy = ny;
+      circle.x = nx;
+      circle.y = ny;
+      circle.r = std::sqrt(rr);
+    }
+    if (circle.coverage < kLeastCoverage) continue;
+    const bool known =
+        std::any_of(circles.begin(), circles.end(), [&](const Circle& c) {
+          return std::hypot(c.x - circle.x, c.y - circle.y) < 0.3 * c.r;
+        });
+    if (!known) circles.push_back(circle);
+  }
+  return circles;
+}
+
+}  // namespace flowkin

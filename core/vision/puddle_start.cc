@@ -1,0 +1,262 @@
+#include "core/vision/puddle_start.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace flowkin {
+namespace {
+
+constexpr int kRays = 64;
+constexpr double kTwoPi = 6.283185307179586;
+constexpr double kStep = 0.5;  // work px per row of the stack
+// A path needs this many of the rays to count as seen.
+constexpr double kLeastSupport = 0.12;
+
+}  // namespace
+
+PuddleStart FindPuddleStart(const std::deque<WorkPicture>& ring,
+                            const OutlineTrace& trace,
+                            int factor,
+                            bool covers_clip) {
+  PuddleStart start;
+  if (ring.size() < 4) return start;
+  const WorkPicture& newest = ring.back();
+  // Full resolution to work px: pixel centres.
+  const auto to_work = [&](double v) { return (v + 0.5) / factor - 0.5; };
+  const double cx = to_work(trace.shape.x) - newest.shift.x;
+  const double cy = to_work(trace.shape.y) - newest.shift.y;
+  const double r_now = trace.shape.r / factor;
+  const int rows = static_cast<int>(std::ceil((r_now + 4.0) / kStep));
+  const int cols = static_cast<int>(ring.size());
+  const int median_now = PlaneMedian(newest.y);
+  const int cb_now = PlaneMedian(newest.cb), cr_now = PlaneMedian(newest.cr);
+
+  // Shadows of hand and syringe move luma far and chroma little; weigh the
+  // planes by that rather than by noise.
+  std::array<float, 3> weights = trace.weights;
+  if (!trace.rim_only) {
+    constexpr std::array<float, 3> kShadowSd = {25.0F, 4.0F, 4.0F};
+    float power = 0.0F;
+    for (std::size_t c = 0; c < 3; ++c) {
+      weights[c] = trace.step[c] / (kShadowSd[c] * kShadowSd[c]);
+      power += weights[c] * trace.step[c];
+    }
+    for (float& w : weights) w /= power;
+  }
+
+  // support[t][r]: rays (as a share) that fall from paint to tile at r.
+  std::vector<std::vector<float>> support(
+      static_cast<std::size_t>(cols),
+      std::vector<float>(static_cast<std::size_t>(rows), 0.0F));
+  for (int t = 0; t < cols; ++t) {
+    const WorkPicture& p = ring[static_cast<std::size_t>(t)];
+    // Exposure and white balance since then.
+    const float gain = static_cast<float>(median_now) /
+                       static_cast<float>(std::max(1, PlaneMedian(p.y)));
+    const auto cb_shift = static_cast<float>(cb_now - PlaneMedian(p.cb));
+    const auto cr_shift = static_cast<float>(cr_now - PlaneMedian(p.cr));
+    auto& row = support[static_cast<std::size_t>(t)];
+    std::vector<float> q(static_cast<std::size_t>(rows) + 2);
+    for (int i = 0; i < kRays; ++i) {
+      const double a = kTwoPi * i / kRays;
+      const double stretch =
+          trace.shape.RadiusAt(a) / std::max(1.0, trace.shape.r);
+      const double ca = std::cos(a) * stretch, sa = std::sin(a) * stretch;
+      for (std::size_t k = 0; k < q.size(); ++k) {
+        const double r = (static_cast<double>(k)) * kStep;
+        const auto x = static_cast<float>(cx + p.shift.x + r * ca);
+        const auto y = static_cast<float>(cy + p.shift.y + r * sa);
+        const float luma = SampleAt(p.y, x, y);
+        if (luma < 0.0F) {
+          q[k] = k > 0 ? q[k - 1] : 0.0F;
+          continue;
+        }
+        if (trace.rim_only) {
+          q[k] = luma * gain;
+        } else {
+          const float cb = SampleAt(p.cb, x, y), cr = SampleAt(p.cr, x, y);
+          const float v = weights[0] * (luma * gain - trace.tile[0]) +
+                          weights[1] * (cb + cb_shift - trace.tile[1]) +
+                          weights[2] * (cr + cr_shift - trace.tile[2]);
+          q[k] = std::clamp(v, 0.0F, 1.2F);
+        }
+      }
+      for (int k = 1; k < rows; ++k) {
+        const auto ku = static_cast<std::size_t>(k);
+        float fall = q[ku - 1] - q[ku + 1];
+        if (trace.rim_only) {
+          // Any line at that radius, in units of the rim's height.
+          fall = std::abs(fall) * std::abs(weights[0]);
+        }
+        if (fall > 0.15F) row[ku] += std::min(fall, 0.7F) / kRays;
+      }
+    }
+  }
+  if (trace.rim_only) {
+    // What was there before anything moved is not paint.
+    const std::vector<float> first = support.front();
+    for (auto& row : support) {
+      for (std::size_t k = 0; k < row.size(); ++k) {
+        row[k] = std::max(0.0F, row[k] - first[k]);
+      }
+    }
+  }
+
+  // Best path that never shrinks, backwards in time from the outline as it is.
+  const int k_now =
+      std::clamp(static_cast<int>(std::lround(r_now / kStep)), 1, rows - 1);
+  constexpr float kNever = -1e9F;
+  std::vector<std::vector<float>> score(
+      support.size(), std::vector<float>(static_cast<std::size_t>(rows), 0.0F));
+  std::vector<std::vector<int>> from(
+      support.size(), std::vector<int>(static_cast<std::size_t>(rows), 0));
+  for (int t = 0; t < cols; ++t) {
+    const auto tu = static_cast<std::size_t>(t);
+    float best = kNever;
+    int best_k = 0;
+    // In one picture the radius may grow by a sixth of the final one.
+    const int reach = std::max(3, k_now / 6);
+    for (int k = 0; k < rows; ++k) {
+      const auto ku = static_cast<std::size_t>(k);
+      if (t == 0) {
+        score[tu][ku] = support[tu][ku];
+        continue;
+      }
+      best = kNever;
+      // One step back is allowed for noise, at a price.
+      for (int j = std::max(0, k - reach); j <= std::min(rows - 1, k + 1);
+           ++j) {
+        float s = score[tu - 1][static_cast<std::size_t>(j)];
+        if (j > k) s -= 0.02F;
+        if (s > best) {
+          best = s;
+          best_k = j;
+        }
+      }
+      score[tu][ku] = best + support[tu][ku];
+      from[tu][ku] = best_k;
+    }
+  }
+  std::vector<int> path(support.size());
+  int k = k_now;
+  for (int d = -2; d <= 2; ++d) {
+    const int c = std::clamp(k_now + d, 0, rows - 1);
+    if (score.back()[static_cast<std::size_t>(c)] >
+        score.back()[static_cast<std::size_t>(k)]) {
+      k = c;
+    }
+  }
+  for (std::size_t t = support.size(); t-- > 0;) {
+    path[t] = k;
+    k = from[t][static_cast<std::size_t>(k)];
+  }
+
+  // Earliest picture of the unbroken run of seen outlines (a few may be
+  // hidden by the hand).
+  struct Point {
+    double t, r;
+    bool seen;
+  };
+  std::vector<Point> points;
+  for (std::size_t t = 0; t < support.size(); ++t) {
+    const auto& row = support[t];
+    const int p = path[t];
+    double r = p * kStep;
+    bool seen = false;
+    if (p >= 1 && p + 1 < rows) {
+      const auto pu = static_cast<std::size_t>(p);
+      const float a = row[pu - 1], b = row[pu], c = row[pu + 1];
+      seen = a + b + c >= static_cast<float>(2.0 * kLeastSupport);
+      const float bend = a - 2.0F * b + c;
+      if (bend < 0.0F) {
+        r += kStep * std::clamp(0.5F * (a - c) / bend, -0.5F, 0.5F);
+      }
+    }
+    points.push_back({ring[t].t_s, r, seen});
+  }
+  std::size_t first = points.size();
+  int hidden = 0;
+  for (std::size_t t = points.size(); t-- > 0;) {
+    if (points[t].seen) {
+      first = t;
+      hidden = 0;
+    } else if (++hidden > std::max<int>(6, static_cast<int>(0.25 * cols))) {
+      break;
+    }
+  }
+  if (first == points.size()) return start;
+  for (std::size_t t = first; t < points.size(); ++t) {
+    if (points[t].seen)
+      start.early_radius.emplace_back(points[t].t, points[t].r);
+  }
+  const auto& early = start.early_radius;
+  if (early.size() < 4) return start;
+  if (first <= 1 && covers_clip && early.front().second > 0.5 * r_now) {
+    start.there_from_start = true;
+    return start;
+  }
+  if (first <= 1 && !covers_clip) return start;  // began before the ring
+
+  // Straight line through R^2 of the first growth: from the first sight until
+  // the square has grown by half of the final square, at least five pictures.
+  // Points before the growth (a nozzle's ring) bend the line; they are dropped
+  // while that makes the line fit better.
+  const double r2_end = std::max(
+      0.45 * r_now * r_now, 2.0 * early.front().second * early.front().second);
+  std::size_t count = 0;
+  while (count < early.size() &&
+         (count < 5 || early[count].second * early[count].second < r2_end)) {
+    ++count;
+  }
+  const auto line = [&](std::size_t a, std::size_t b, double& rms) {
+    double sw = 0, st = 0, sy = 0, stt = 0, sty = 0;
+    for (std::size_t i = a; i < b; ++i) {
+      const double t = early[i].first - early[a].first;
+      const double y = early[i].second * early[i].second;
+      // R^2 of an edge known to a fixed part of a pixel: weight 1 / R^2.
+      const double w = 1.0 / std::max(1.0, y);
+      sw += w;
+      st += w * t;
+      sy += w * y;
+      stt += w * t * t;
+      sty += w * t * y;
+    }
+    const double det = sw * stt - st * st;
+    const double slope = det > 0 ? (sw * sty - st * sy) / det : 0.0;
+    const double y0 = (sy - slope * st) / sw;
+    rms = 0;
+    for (std::size_t i = a; i < b; ++i) {
+      const double t = early[i].first - early[a].first;
+      const double y = early[i].second * early[i].second;
+      rms += std::pow(y - y0 - slope * t, 2) / std::max(1.0, y);
+    }
+    rms =
+        std::sqrt(rms / std::max<double>(1.0, static_cast<double>(b - a) - 2));
+    return slope > 0 ? early[a].first - y0 / slope : early[a].first;
+  };
+  double best_rms = 0.0;
+  double t0 = line(0, count, best_rms);
+  std::size_t used = 0;
+  for (std::size_t a = 1; a + 5 <= count && a <= count / 2; ++a) {
+    double rms = 0.0;
+    const double t = line(a, count, rms);
+    if (rms < 0.8 * best_rms) {
+      best_rms = rms;
+      t0 = t;
+      used = a;
+    }
+  }
+  const double frame_s =
+      (ring.back().t_s - ring.front().t_s) / std::max(1, cols - 1);
+  // Not after the first sight, and not long before it: the nozzle hides
+  // little, and a hand does not press evenly.
+  const double seen_s = early[used].first;
+  const double latest = seen_s;
+  const double earliest = seen_s - std::max(4.0 * frame_s, 0.4);
+  start.start_s = std::max(0.0, std::clamp(t0, earliest, latest));
+  start.sd_s = std::max(0.5 * frame_s, 0.25 * (seen_s - *start.start_s));
+  return start;
+}
+
+}  // namespace flowkin

@@ -1,0 +1,415 @@
+#include "core/vision/puddle_tracker.h"
+
+#include <algorithm>
+#include <cmath>
+#include <deque>
+#include <limits>
+#include <utility>
+#include <vector>
+
+#include "core/vision/image_scale.h"
+#include "core/vision/puddle_circles.h"
+#include "core/vision/puddle_outline.h"
+#include "core/vision/puddle_picture.h"
+#include "core/vision/puddle_start.h"
+
+namespace flowkin {
+namespace {
+
+// Small pictures are not needed more often than this, s.
+constexpr double kWorkSpacing = 1.0 / 65.0;
+// How often round outlines are looked for, before and after one is followed.
+constexpr double kSearchSpacing = 0.08;
+constexpr double kLateSearchSpacing = 0.5;
+// Small pictures kept for looking back to the start.
+constexpr std::size_t kRingSize = 240;
+// Following slows down with age: a puddle's radius changes with ln t.
+constexpr double kSampleShare = 0.008;
+constexpr double kRetrySpacing = 0.05;
+// An outline must be found this often in a row to be followed.
+constexpr int kHitsToFollow = 3;
+constexpr std::size_t kMostCandidates = 6;
+constexpr double kLeastVisible = 0.5;
+constexpr double kLostAfter = 1.5;
+constexpr std::size_t kLeastSamples = 8;
+
+struct Pending {
+  Circle circle;
+  int hits = 0;
+  double last_t = 0.0;
+};
+
+struct Candidate {
+  OutlineTrace trace;
+  std::vector<FrontSample> samples;
+  PuddleStart start;
+  double born_t = 0.0;
+  double next_t = 0.0;
+  double last_seen = 0.0;
+  bool alive = true;
+  bool left_picture = false;
+  std::vector<double> contrast, edge_width;
+
+  // Growth from the first to the last samples, in radii.
+  double Growth() const {
+    if (samples.size() < kLeastSamples) return 0.0;
+    const std::size_t n = std::max<std::size_t>(2, samples.size() / 8);
+    double a = 0.0, b = 0.0;
+    for (std::size_t i = 0; i < n; ++i) {
+      a += samples[i].radius_px;
+      b += samples[samples.size() - 1 - i].radius_px;
+    }
+    return b / a - 1.0;
+  }
+};
+
+double MedianOf(std::vector<double> v) {
+  if (v.empty()) return 0.0;
+  const auto mid = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
+  std::nth_element(v.begin(), mid, v.end());
+  return *mid;
+}
+
+}  // namespace
+
+Result<void> PuddleTrackerOptions::Validate() const {
+  if (mm_per_px && !(*mm_per_px > 0.0 && std::isfinite(*mm_per_px))) {
+    return Error{ErrorCode::kInvalidArgument,
+                 "The scale must be a number of millimetres per pixel above "
+                 "zero."};
+  }
+  if (!(mm_per_px_rel_sd >= 0.0 && mm_per_px_rel_sd <= 0.2)) {
+    return Error{ErrorCode::kInvalidArgument,
+                 "The uncertainty of the scale must lie between 0 and 0.2."};
+  }
+  return {};
+}
+
+struct PuddleTracker::State {
+  PuddleTrackerOptions options;
+  FrontTrack track;
+  int factor = 1;
+  std::optional<ShiftFinder> shifts;
+  EdgeMap reference_edges;
+  WorkPicture reference;
+  std::deque<WorkPicture> ring;
+  bool ring_covers_clip = true;
+  std::vector<Pending> pending;
+  std::vector<Candidate> candidates;
+  double last_work_t = -1.0;
+  double last_search_t = -1.0;
+  cv::Mat last_y;
+  int compared = 0, equal = 0;
+  std::vector<double> brightness, detail;
+  Frame clean;  // a late frame with the puddle, for the scale
+
+  void Work(const Frame& frame, double t);
+  void Search(const Frame& frame, const WorkPicture& work);
+  void Follow(const Frame& frame, double t, const cv::Point2f* shift);
+  void Facts(const WorkPicture& work);
+};
+
+PuddleTracker::PuddleTracker(const PuddleTrackerOptions& options)
+    : state_(std::make_unique<State>()) {
+  FLOWKIN_CHECK(options.Validate().has_value());
+  state_->options = options;
+}
+PuddleTracker::~PuddleTracker() = default;
+PuddleTracker::PuddleTracker(PuddleTracker&&) noexcept = default;
+PuddleTracker& PuddleTracker::operator=(PuddleTracker&&) noexcept = default;
+
+void PuddleTracker::Add(const Frame& frame) {
+  State& s = *state_;
+  if (frame.luma.empty()) return;
+  const double t = frame.TimeS();
+  PictureFacts& facts = s.track.picture;
+  if (facts.frames == 0) {
+    s.track.width_px = frame.luma.cols;
+    s.track.height_px = frame.luma.rows;
+    s.factor = WorkFactor(frame.luma.cols, frame.luma.rows);
+    facts.first_t_s = t;
+  } else if (frame.luma.cols != s.track.width_px ||
+             frame.luma.rows != s.track.height_px) {
+    facts.size_changed = true;
+    return;
+  }
+  ++facts.frames;
+  facts.last_t_s = t;
+
+  bool due = s.candidates.empty() ? t - s.last_work_t >= kWorkSpacing
+                                  : t - s.last_search_t >= kLateSearchSpacing;
+  for (const Candidate& c : s.candidates) {
+    if (c.alive && t >= c.next_t) due = true;
+  }
+  // Until an outline has been followed for a while the past is still needed.
+  if (!s.candidates.empty() && t - s.candidates.back().born_t < 3.0 &&
+      t - s.last_work_t >= 2.0 * kWorkSpacing) {
+    due = true;
+  }
+  if (facts.frames == 1) due = true;
+  if (due) s.Work(frame, t);
+}
+
+void PuddleTracker::State::Facts(const WorkPicture& work) {
+  if (!last_y.empty()) {
+    ++compared;
+    cv::Mat difference;
+    cv::absdiff(work.y, last_y, difference);
+    if (cv::countNonZero(difference) == 0) ++equal;
+  }
+  last_y = work.y;
+  // Brightest percent, on a thinned grid.
+  std::vector<unsigned char> values;
+  for (int r = 0; r < work.y.rows; r += 4) {
+    const unsigned char* row = work.y.ptr<unsigned char>(r);
+    for (int c = 0; c < work.y.cols; c += 4) values.push_back(row[c]);
+  }
+  if (!values.empty()) {
+    const auto at =
+        values.begin() + static_cast<std::ptrdiff_t>(values.size() * 99 / 100);
+    std::nth_element(values.begin(), at, values.end());
+    if (brightness.size() < 512) brightness.push_back(*at / 255.0);
+  }
+}
+
+void PuddleTracker::State::Work(const Frame& frame, double t) {
+  WorkPicture work = ReducePicture(frame, factor);
+  work.t_s = t;
+  last_work_t = t;
+  Facts(work);
+  if (!shifts) {
+    shifts.emplace(work.y);
+    reference_edges = FindEdges(work);
+    reference = work;
+  } else {
+    work.shift = shifts->Find(work.y);
+  }
+  ring.push_back(work);
+  if (ring.size() > kRingSize) {
+    ring.pop_front();
+    ring_covers_clip = false;
+  }
+  Follow(frame, t, &work.shift);
+  const double spacing =
+      candidates.empty() ? kSearchSpacing : kLateSearchSpacing;
+  // While nothing that lasts is followed the search goes on as before.
+  const bool young =
+      candidates.empty() ||
+      std::none_of(
+          candidates.begin(), candidates.end(), [&](const Candidate& c) {
+            return c.alive && c.samples.size() >= 20 && c.Growth() > 0.03;
+          });
+  if (t - last_search_t >= (young ? kSearchSpacing : spacing)) {
+    last_search_t = t;
+    Search(frame, work);
+  }
+}
+
+void PuddleTracker::State::Search(const Frame& frame, const WorkPicture& work) {
+  const EdgeMap edges = FindEdges(work);
+  {
+    double strongest = 0.0;
+    cv::minMaxLoc(edges.magnitude, nullptr, &strongest);
+    if (detail.size() < 512) detail.push_back(strongest / 4.0);
+    cv::Mat difference;
+    cv::absdiff(work.y, reference.y, difference);
+    const double changed =
+        static_cast<double>(cv::countNonZero(difference > 25)) /
+        static_cast<double>(difference.total());
+    track.picture.changed_share =
+        std::max(track.picture.changed_share, changed);
+  }
+  const double t = work.t_s;
+  for (const Circle& circle : FindCircles(edges, reference_edges, work.shift)) {
+    // Already followed?
+    const double full = factor;
+    bool followed = false;
+    for (Candidate& c : candidates) {
+      const double x = (c.trace.shape.x + 0.5) / full - 0.5;
+      const double y = (c.trace.shape.y + 0.5) / full - 0.5;
+      const double r = c.trace.shape.r / full;
+      if (!c.alive || std::hypot(x - circle.x, y - circle.y) > 0.35 * r) {
+        continue;
+      }
+      if (std::abs(circle.r - r) < 0.15 * r + 1.0 ||
+          t - c.last_seen < 3.0 * kSearchSpacing) {
+        followed = true;
+      } else {
+        c.alive = false;  // lost; the outline found now is another one
+      }
+    }
+    if (followed) continue;
+    Pending* known = nullptr;
+    for (Pending& p : pending) {
+      if (std::hypot(p.circle.x - circle.x, p.circle.y - circle.y) <
+              std::max(2.5, 0.12 * p.circle.r) &&
+          circle.r > 0.9 * p.circle.r - 1.0 &&
+          circle.r < 1.25 * p.circle.r + 2.0) {
+        known = &p;
+      }
+    }
+    if (known == nullptr) {
+      pending.push_back({circle, 1, t});
+      continue;
+    }
+    known->circle = circle;
+    known->last_t = t;
+    if (++known->hits < kHitsToFollow) continue;
+    known->hits = kHitsToFollow - 1;  // try again next time if it fails now
+    OutlineShape guess;
+    guess.x = (circle.x + 0.5) * full - 0.5;
+    guess.y = (circle.y + 0.5) * full - 0.5;
+    guess.r = circle.r * full;
+    const double window =
+        std::clamp(0.25 * guess.r, 2.5 * full + 5.0, 0.8 * guess.r);
+    const auto trace = TraceOutline(frame, guess, window);
+    if (!trace || trace->visible < kLeastVisible) continue;
+    Candidate candidate;
+    candidate.trace = *trace;
+    candidate.born_t = t;
+    candidate.last_seen = t;
+    candidate.next_t = t;
+    candidate.start = FindPuddleStart(ring, *trace, factor, ring_covers_clip);
+    if (candidates.size() >= kMostCandidates) {
+      // Make room: the dead one with the fewest samples, else the youngest.
+      auto worst =
+          std::min_element(candidates.begin(),
+                           candidates.end(),
+                           [](const Candidate& a, const Candidate& b) {
+                             if (a.alive != b.alive) return !a.alive;
+                             return a.samples.size() < b.samples.size();
+                           });
+      candidates.erase(worst);
+    }
+    candidates.push_back(std::move(candidate));
+    known->last_t = -1e9;  // done
+    Follow(frame, t, &work.shift);
+  }
+  pending.erase(std::remove_if(pending.begin(),
+                               pending.end(),
+                               [&](const Pending& p) {
+                                 return t - p.last_t > 4.5 * kSearchSpacing;
+                               }),
+                pending.end());
+}
+
+void PuddleTracker::State::Follow(const Frame& frame,
+                                  double t,
+                                  const cv::Point2f* shift) {
+  bool kept = false;
+  for (Candidate& c : candidates) {
+    if (!c.alive || t < c.next_t) continue;
+    const double window = std::clamp(0.12 * c.trace.shape.r, 8.0, 48.0);
+    const auto trace = TraceOutline(
+        frame, c.trace.shape, std::min(window, 0.8 * c.trace.shape.r));
+    if (!trace || trace->visible < kLeastVisible) {
+      if (trace && trace->off_picture > 0.1) c.left_picture = true;
+      if (!trace) {
+        // Rays beyond the border alone can be the reason.
+        const OutlineShape& o = c.trace.shape;
+        if (o.x - o.r < 2 || o.y - o.r < 2 || o.x + o.r > track.width_px - 3 ||
+            o.y + o.r > track.height_px - 3) {
+          c.left_picture = true;
+        }
+      }
+      c.next_t = t + kRetrySpacing;
+      if (t - c.last_seen > kLostAfter) c.alive = false;
+      continue;
+    }
+    c.trace = *trace;
+    c.last_seen = t;
+    c.next_t = t + kSampleShare * (t - c.born_t);
+    if (trace->off_picture > 0.02) c.left_picture = true;
+    FrontSample sample;
+    sample.t_s = t;
+    sample.radius_px = trace->shape.r;
+    sample.radius_sd_px = trace->radius_sd_px;
+    sample.x_px = trace->shape.x;
+    sample.y_px = trace->shape.y;
+    if (shift != nullptr) {
+      sample.shift_x_px = static_cast<double>(shift->x) * factor;
+      sample.shift_y_px = static_cast<double>(shift->y) * factor;
+    }
+    sample.c2_px = trace->shape.c2;
+    sample.s2_px = trace->shape.s2;
+    sample.c3_px = trace->shape.c3;
+    sample.s3_px = trace->shape.s3;
+    sample.visible = trace->visible;
+    sample.roughness_px = trace->roughness_px;
+    sample.sector_px = trace->sector_px;
+    c.samples.push_back(sample);
+    if (c.contrast.size() < 256) {
+      c.contrast.push_back(trace->contrast_to_noise);
+      c.edge_width.push_back(trace->edge_width_px);
+    }
+    if (trace->visible > 0.9) kept = true;
+  }
+  if (kept && !options.mm_per_px) {
+    frame.luma.copyTo(clean.luma);
+    clean.timestamp = frame.timestamp;
+  }
+}
+
+FrontTrack PuddleTracker::Finish() {
+  State& s = *state_;
+  FrontTrack track = std::move(s.track);
+  PictureFacts& facts = track.picture;
+  facts.brightness = MedianOf(s.brightness);
+  facts.detail = MedianOf(s.detail);
+  facts.frozen_share =
+      s.compared > 0 ? static_cast<double>(s.equal) / s.compared : 0.0;
+
+  Candidate* best = nullptr;
+  double best_score = -1.0;
+  const auto duration = [](const Candidate& c) {
+    return c.samples.empty() ? 0.0
+                             : c.samples.back().t_s - c.samples.front().t_s;
+  };
+  for (Candidate& c : s.candidates) {
+    if (c.samples.size() < kLeastSamples) continue;
+    // A puddle grows and lasts; a barrel or a cup does neither.
+    const double growth = std::clamp(c.Growth(), -0.2, 0.6);
+    const double score = duration(c) * (0.05 + std::max(0.0, growth)) *
+                         c.samples[c.samples.size() / 2].visible;
+    if (score > best_score) {
+      best_score = score;
+      best = &c;
+    }
+  }
+  if (best == nullptr) return track;
+  for (const Candidate& c : s.candidates) {
+    if (&c == best || c.samples.size() < 2 * kLeastSamples) continue;
+    if (c.Growth() < 0.03 || duration(c) < 0.4 * duration(*best)) continue;
+    const double apart = std::hypot(c.trace.shape.x - best->trace.shape.x,
+                                    c.trace.shape.y - best->trace.shape.y);
+    if (apart > 0.5 * (c.trace.shape.r + best->trace.shape.r)) {
+      ++track.other_puddles;
+    }
+  }
+  track.samples = std::move(best->samples);
+  track.start_s = best->start.start_s;
+  track.start_sd_s = best->start.sd_s;
+  track.there_from_start = best->start.there_from_start;
+  track.left_picture = best->left_picture;
+  track.last_seen_s = best->last_seen;
+  track.contrast_to_noise = MedianOf(best->contrast);
+  track.edge_width_px = MedianOf(best->edge_width);
+  if (s.options.mm_per_px) {
+    ImageScale given;
+    given.mm_per_px = *s.options.mm_per_px;
+    given.rel_sd = s.options.mm_per_px_rel_sd;
+    given.method = "given";
+    track.scale = given;
+  } else if (!s.clean.luma.empty()) {
+    const OutlineShape& shape = best->trace.shape;
+    ScaleSearch search =
+        FindRulerScale(s.clean.luma, PixelCircle{shape.x, shape.y, shape.r});
+    track.scale = search.scale;
+    track.scale_note = search.note;
+  } else {
+    track.scale_note = "The puddle was never seen free of hand and syringe.";
+  }
+  return track;
+}
+
+}  // namespace flowkin
