@@ -1,0 +1,241 @@
+#include "core/flow/level_test.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/base/check.h"
+
+namespace flowkin {
+namespace {
+
+FlowMeasurement Refused(std::string reason) {
+  FlowMeasurement m;
+  m.kind = TestKind::kLevel;
+  m.outcome = Outcome::kRefused;
+  m.reason = std::move(reason);
+  return m;
+}
+
+/// Largest climb of the contrast after a low, as a share of its start.
+double LargestRise(const std::vector<double>& value) {
+  double low = 1e300;
+  double rise = 0.0;
+  for (std::size_t i = 2; i < value.size(); ++i) {
+    // Middle of three, so that one odd picture is no climb.
+    const double v =
+        std::max(std::min(value[i - 2], value[i - 1]),
+                 std::min(std::max(value[i - 2], value[i - 1]), value[i]));
+    low = std::min(low, v);
+    rise = std::max(rise, v - low);
+  }
+  return rise;
+}
+
+/// Scatter of the slope of ln(relief) in the window of the decay time, from
+/// eight bins, so that errors shared by neighbouring pictures count in full.
+double SlopeRelativeSd(const FlowCurve& curve, double clock_s) {
+  constexpr int kBins = 8;
+  const double from = kDecayFrom * clock_s;
+  const double width = (kDecayTo - kDecayFrom) * clock_s / kBins;
+  std::vector<double> x;
+  std::vector<double> y;
+  for (int b = 0; b < kBins; ++b) {
+    double sum = 0.0;
+    double sum_t = 0.0;
+    int n = 0;
+    for (std::size_t i = 0; i < curve.t_s.size(); ++i) {
+      const double t = curve.t_s[i] - from - b * width;
+      if (t < 0.0 || t >= width || !(curve.value[i] > 0.0)) continue;
+      sum += std::log(curve.value[i]);
+      sum_t += curve.t_s[i];
+      ++n;
+    }
+    if (n == 0) continue;
+    x.push_back(sum_t / n / clock_s);
+    y.push_back(sum / n);
+  }
+  const double n = static_cast<double>(x.size());
+  if (n < 4.0) return 0.15;  // too few pictures to tell: say so
+  double mx = 0.0;
+  double my = 0.0;
+  for (std::size_t i = 0; i < x.size(); ++i) {
+    mx += x[i] / n;
+    my += y[i] / n;
+  }
+  double sxx = 0.0;
+  double sxy = 0.0;
+  double syy = 0.0;
+  for (std::size_t i = 0; i < x.size(); ++i) {
+    sxx += (x[i] - mx) * (x[i] - mx);
+    sxy += (x[i] - mx) * (y[i] - my);
+    syy += (y[i] - my) * (y[i] - my);
+  }
+  const double slope = sxy / sxx;
+  const double rest = std::max(0.0, syy - slope * sxy) / (n - 2.0);
+  return std::sqrt(rest / sxx) / std::max(std::abs(slope), 0.1);
+}
+
+}  // namespace
+
+Result<void> LevelTestOptions::Validate() const {
+  if (!(least_fall_frames >= 3.0 && least_fall_frames <= 20.0)) {
+    return Error{ErrorCode::kInvalidArgument,
+                 "least_fall_frames must lie between 3 and 20"};
+  }
+  if (!(least_falls_seen >= 1.0 && least_falls_seen <= 4.0)) {
+    return Error{ErrorCode::kInvalidArgument,
+                 "least_falls_seen must lie between 1 and 4"};
+  }
+  if (!(most_remaining_share >= 0.05 && most_remaining_share <= 0.5)) {
+    return Error{ErrorCode::kInvalidArgument,
+                 "most_remaining_share must lie between 0.05 and 0.5"};
+  }
+  return {};
+}
+
+FlowMeasurement MeasureLevel(const ReliefTrack& track,
+                             const LevelTestOptions& options) {
+  FLOWKIN_CHECK(options.Validate().has_value());
+  if (track.num_frames < 12 || track.samples.size() < 12) {
+    return Refused(
+        "The clip is too short: film from before the ribbon is laid until the "
+        "surface is smooth again.");
+  }
+  if (track.luma_spread < 2.0) {
+    return Refused(
+        "The picture shows nothing (black, white or covered lens): check the "
+        "light and the camera, then film it again.");
+  }
+  // Compression and noise alone move pictures a little.
+  if (track.picture_motion < std::max(1.5, 4.0 * track.noise)) {
+    return Refused(
+        "Nothing moves in this clip: film the ribbon being laid on the paint "
+        "and keep filming until it is gone.");
+  }
+  if (track.end_motion_share > 0.4) {
+    return Refused(
+        "The clip ends while something still moves: keep filming after the "
+        "ribbon is laid until the surface is smooth again.");
+  }
+  if (track.outline_px.empty() || !track.laid_s) {
+    return Refused(
+        "No ribbon of paint was seen to fade: lay one on the paint's own "
+        "surface, with a lamp or window mirrored in it, and film until it is "
+        "gone.");
+  }
+  const double laid_s = *track.laid_s;
+  const double span_s = track.last_t_s - laid_s;
+  FlowMeasurement m;
+  m.kind = TestKind::kLevel;
+  FlowCurve curve;
+  curve.name = "relief";
+  curve.unit = "";
+  for (const ReliefSample& s : track.samples) {
+    if (s.t_s <= laid_s || s.contrast_sd <= 0.0) continue;
+    curve.t_s.push_back(s.t_s - laid_s);
+    curve.value.push_back(s.contrast);
+    curve.sd.push_back(s.contrast_sd);
+  }
+  if (curve.t_s.size() < 6) {
+    return Refused(
+        "The clip ends right after the laying: keep filming until the surface "
+        "is smooth again.");
+  }
+  const double start = track.start_contrast;
+  if (!(start > 0.0) || start < 4.0 * curve.sd.front() || start < 0.4) {
+    if (track.change_before > 4.0 * std::max(track.change_after, 0.2)) {
+      return Refused(
+          "The relief grows instead of fading: the clip seems to run "
+          "backwards.");
+    }
+    return Refused(
+        "The ribbon can hardly be seen: let a lamp or window mirror in the "
+        "paint, or come closer, and film it again.");
+  }
+  for (std::size_t i = 0; i < curve.t_s.size(); ++i) {
+    curve.value[i] /= start;
+    curve.sd[i] /= start;
+  }
+  const double clock_s = track.decay_time_s;
+  if (LargestRise(curve.value) > 0.3) {
+    return Refused(
+        "The surface was disturbed while it levelled (a hand, a second "
+        "ribbon, a moved cup or camera): lay one ribbon, take everything out "
+        "of the picture and wait.");
+  }
+  if (!(clock_s > 0.0) || span_s < options.least_falls_seen * clock_s) {
+    return Refused(
+        "The clip ends before enough of the ribbon is gone: film on until the "
+        "surface is smooth again.");
+  }
+  if (clock_s < options.least_fall_frames * track.frame_interval_s) {
+    return Refused(
+        "The ribbon is gone within a few pictures: this paint is too thin for "
+        "the level test at this frame rate, use the puddle test or slow "
+        "motion.");
+  }
+  if (track.remaining_share &&
+      *track.remaining_share > options.most_remaining_share) {
+    return Refused(
+        "Part of the ribbon stays for good: this paint is too stiff to level, "
+        "loosen it first.");
+  }
+  // A second laying shows as a pause in which the first could level.
+  const double pause = std::max(1.5 * clock_s, 0.6);
+  double strongest = 0.0;
+  for (const ReliefBurst& b : track.bursts) {
+    strongest = std::max(strongest, b.peak);
+  }
+  for (std::size_t i = 1; i < track.bursts.size(); ++i) {
+    const ReliefBurst& b = track.bursts[i];
+    if (b.start_s - track.bursts[i - 1].end_s < pause) continue;
+    if (b.end_s - b.start_s > 0.25 && b.peak > 0.5 * strongest) {
+      return Refused(
+          "More than one ribbon was laid, or something stirred the paint in "
+          "between: film one ribbon per clip.");
+    }
+    m.warnings.push_back(
+        "Something fell or moved on the paint after a pause; the levelling is "
+        "counted from the last of it.");
+    break;
+  }
+  if (!track.surroundings) {
+    m.warnings.push_back(
+        "The paint fills the picture, so shaking and lamp flicker could not "
+        "be taken out: leave a rim around it.");
+  }
+  if (!track.part_decay_times_s.empty()) {
+    const auto [low, high] = std::minmax_element(
+        track.part_decay_times_s.begin(), track.part_decay_times_s.end());
+    if (*high > 5.0 * *low) {
+      m.warnings.push_back(
+          "Parts of the surface level at very different speeds: look for a "
+          "hand's shadow, a crooked ribbon or a skin.");
+    }
+  }
+  const double slope_sd = SlopeRelativeSd(curve, clock_s);
+  if (slope_sd > 0.15) {
+    m.warnings.push_back(
+        "The ribbon's fading is ragged, so the result is rough: more light or "
+        "a steadier camera helps.");
+  }
+  m.outcome = Outcome::kMeasured;
+  m.laid_s = laid_s;
+  FlowProxy proxy;
+  proxy.name = "decay_time";
+  proxy.value = clock_s;
+  proxy.unit = "s";
+  // Besides the scatter: where the ribbon lies under the highlight, and what
+  // is left of it when the flat surface is taken; both a few per cent on
+  // rendered ribbons of one paint.
+  constexpr double kPlaceRelSd = 0.03;
+  proxy.ln_value = {std::log(clock_s), std::hypot(slope_sd, kPlaceRelSd), 6.0};
+  // Of nu: 1 for wide ribbons; narrow ones follow mu / sqrt(rho sigma), and a
+  // density 8 % apart then shifts the result by up to 4 %.
+  proxy.exponent = {1.0, 0.03};
+  m.proxies.push_back(std::move(proxy));
+  m.curves.push_back(std::move(curve));
+  return m;
+}
+
+}  // namespace flowkin

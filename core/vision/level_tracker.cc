@@ -1,0 +1,932 @@
+#include "core/vision/level_tracker.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdint>
+#include <numeric>
+#include <opencv2/imgproc.hpp>
+#include <utility>
+#include <vector>
+
+#include "core/base/check.h"
+
+namespace flowkin {
+namespace {
+
+/// Reduced pictures hold luma codes times this in 16 bits.
+constexpr float kCodeScale = 128.0F;
+/// A pixel jumps when it goes this share of its whole range in one step; paint
+/// that fades that fast is gone within five pictures and cannot be measured.
+constexpr double kJumpShare = 0.2;
+/// Camera shake below this, reduced px, is left alone: about what the
+/// registration itself errs by.
+constexpr double kStillShift = 0.08;
+/// The surroundings must make up this share of the picture to say anything of
+/// shake and brightness.
+/// A clip that ends before this share of the wanted time is extrapolated.
+constexpr double kLongEnough = 2.0;
+constexpr double kLeastSurroundings = 0.08;
+
+/// A reduced picture and how it lies to the reference picture.
+struct Picture {
+  double t_s = 0.0;
+  cv::Mat codes;   ///< CV_16UC1, luma above black times kCodeScale
+  cv::Mat coarse;  ///< CV_32FC1, for the change since the picture before
+  double change = 0.0;
+  float gain = 1.0F;
+  cv::Point2f shift{0.0F, 0.0F};  ///< reduced px
+};
+
+double Median(std::vector<double> v) {
+  if (v.empty()) return 0.0;
+  const auto mid = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
+  std::nth_element(v.begin(), mid, v.end());
+  return *mid;
+}
+
+double Quantile(std::vector<double> v, double q) {
+  if (v.empty()) return 0.0;
+  const auto k = static_cast<std::ptrdiff_t>(std::min(
+      q * static_cast<double>(v.size()), static_cast<double>(v.size() - 1)));
+  std::nth_element(v.begin(), v.begin() + k, v.end());
+  return v[static_cast<std::size_t>(k)];
+}
+
+/// Mean of the largest `share` of the values (at least 8 of them).
+double TopMean(std::vector<float>& v, double share) {
+  if (v.empty()) return 0.0;
+  auto n = static_cast<std::ptrdiff_t>(
+      std::lround(share * static_cast<double>(v.size())));
+  n = std::clamp<std::ptrdiff_t>(
+      n, std::min<std::ptrdiff_t>(8, std::ssize(v)), std::ssize(v));
+  std::nth_element(v.begin(), v.begin() + (n - 1), v.end(), std::greater<>());
+  return std::accumulate(v.begin(), v.begin() + n, 0.0) /
+         static_cast<double>(n);
+}
+
+/// Sums blocks of `factor` x `factor` pixels; codes above `black`.
+cv::Mat ReduceLuma(const cv::Mat& luma, int factor, int black) {
+  const int rows = luma.rows / factor;
+  const int cols = luma.cols / factor;
+  cv::Mat out(rows, cols, CV_16UC1);
+  std::vector<std::uint16_t> column(static_cast<std::size_t>(cols * factor));
+  const float scale = kCodeScale / static_cast<float>(factor * factor);
+  const float offset = static_cast<float>(black) * kCodeScale;
+  for (int r = 0; r < rows; ++r) {
+    std::fill(column.begin(), column.end(), std::uint16_t{0});
+    for (int k = 0; k < factor; ++k) {
+      const std::uint8_t* src = luma.ptr<std::uint8_t>(r * factor + k);
+      std::uint16_t* sum = column.data();
+      const int n = cols * factor;
+      for (int c = 0; c < n; ++c) {
+        sum[c] = static_cast<std::uint16_t>(sum[c] + src[c]);
+      }
+    }
+    auto* dst = out.ptr<std::uint16_t>(r);
+    const std::uint16_t* sum = column.data();
+    for (int c = 0; c < cols; ++c, sum += factor) {
+      std::uint32_t s = 0;
+      for (int k = 0; k < factor; ++k) s += sum[k];
+      dst[c] = static_cast<std::uint16_t>(
+          std::max(0.0F, static_cast<float>(s) * scale - offset) + 0.5F);
+    }
+  }
+  return out;
+}
+
+cv::Mat ToFloat(const cv::Mat& codes, float gain = 1.0F) {
+  cv::Mat f;
+  codes.convertTo(f, CV_32F, 1.0 / static_cast<double>(kCodeScale * gain));
+  return f;
+}
+
+/// The picture in luma codes, laid over the reference picture.
+cv::Mat Look(const Picture& p) {
+  cv::Mat f = ToFloat(p.codes, p.gain);
+  if (p.shift.x == 0.0F && p.shift.y == 0.0F) return f;
+  cv::Mat moved;
+  cv::warpAffine(f,
+                 moved,
+                 cv::Matx23f(1, 0, p.shift.x, 0, 1, p.shift.y),
+                 f.size(),
+                 cv::INTER_LINEAR | cv::WARP_INVERSE_MAP,
+                 cv::BORDER_REPLICATE);
+  return moved;
+}
+
+cv::Mat SmoothLook(const Picture& p) {
+  cv::Mat f = Look(p);
+  cv::blur(f, f, cv::Size(3, 3));
+  return f;
+}
+
+/// Finds shift and gain of pictures against a reference by Gauss-Newton on
+/// the surroundings, doubtful pixels weighted down.
+/// (Inverse compositional form of B. D. Lucas, T. Kanade 1981, Proc. Imaging
+/// Understanding Workshop, 121-130; from memory.)
+class Registration {
+ public:
+  /// `reference` CV_32F; `use` CV_8U, zero where the picture may move by
+  /// itself.
+  Registration(const cv::Mat& reference, const cv::Mat& use) {
+    cv::Mat ref = reference;
+    cv::Mat mask = use;
+    for (auto& level : levels_) {
+      level.reference = ref.clone();
+      level.use = mask.clone();
+      cv::Sobel(ref, level.gx, CV_32F, 1, 0, 3, 0.125);
+      cv::Sobel(ref, level.gy, CV_32F, 0, 1, 3, 0.125);
+      cv::resize(ref, ref, {}, 0.5, 0.5, cv::INTER_AREA);
+      cv::resize(mask, mask, ref.size(), 0, 0, cv::INTER_NEAREST);
+    }
+  }
+
+  /// True if the surroundings have edges in both directions to hold on to.
+  bool HoldsShift() const { return holds_; }
+
+  void Fit(const cv::Mat& picture, cv::Point2f* shift, float* gain) {
+    std::array<cv::Mat, 2> pyramid{picture, cv::Mat()};
+    cv::resize(picture, pyramid[1], {}, 0.5, 0.5, cv::INTER_AREA);
+    for (int level = 1; level >= 0; --level) {
+      Refine(pyramid[static_cast<std::size_t>(level)],
+             levels_[static_cast<std::size_t>(level)],
+             level == 0 ? 1.0F : 0.5F,
+             level == 0 ? 2 : 4,
+             shift,
+             gain);
+    }
+  }
+
+ private:
+  struct Level {
+    cv::Mat reference, use, gx, gy;
+  };
+
+  void Refine(const cv::Mat& picture,
+              const Level& level,
+              float scale,
+              int iterations,
+              cv::Point2f* shift,
+              float* gain) {
+    const int rows = level.reference.rows;
+    const int cols = level.reference.cols;
+    const int border = 3;
+    // Every second pixel of the fine level is plenty for three numbers.
+    const int step = scale > 0.9F ? 2 : 1;
+    for (int it = 0; it < iterations; ++it) {
+      const float dx = shift->x * scale;
+      const float dy = shift->y * scale;
+      if (std::abs(dx) > static_cast<float>(cols) * 0.2F ||
+          std::abs(dy) > static_cast<float>(rows) * 0.2F) {
+        *shift = {0.0F, 0.0F};
+        return;
+      }
+      const int ix = static_cast<int>(std::floor(dx));
+      const int iy = static_cast<int>(std::floor(dy));
+      const float fx = dx - static_cast<float>(ix);
+      const float fy = dy - static_cast<float>(iy);
+      const float inv_gain = 1.0F / *gain;
+      // Residual scale of this pass from the pass before.
+      const float c2 = spread_ * spread_ * 4.0F;
+      double h[6] = {0, 0, 0, 0, 0, 0};
+      double b[3] = {0, 0, 0};
+      double abs_sum = 0.0;
+      double count = 0.0;
+      for (int r = border; r < rows - border; r += step) {
+        const int pr = r + iy;
+        if (pr < 0 || pr + 1 >= rows) continue;
+        const float* ref = level.reference.ptr<float>(r);
+        const float* gx = level.gx.ptr<float>(r);
+        const float* gy = level.gy.ptr<float>(r);
+        const auto* use = level.use.ptr<std::uint8_t>(r);
+        const float* p0 = picture.ptr<float>(pr);
+        const float* p1 = picture.ptr<float>(pr + 1);
+        for (int c = border; c < cols - border; c += step) {
+          const int pc = c + ix;
+          if (use[c] == 0 || pc < 0 || pc + 1 >= cols) continue;
+          const float top = p0[pc] + fx * (p0[pc + 1] - p0[pc]);
+          const float bottom = p1[pc] + fx * (p1[pc + 1] - p1[pc]);
+          const float value = (top + fy * (bottom - top)) * inv_gain;
+          const float e = value - ref[c];
+          const float w = 1.0F / (1.0F + e * e / c2);
+          const float jx = gx[c];
+          const float jy = gy[c];
+          const float jg = ref[c];
+          h[0] += static_cast<double>(w * jx * jx);
+          h[1] += static_cast<double>(w * jx * jy);
+          h[2] += static_cast<double>(w * jx * jg);
+          h[3] += static_cast<double>(w * jy * jy);
+          h[4] += static_cast<double>(w * jy * jg);
+          h[5] += static_cast<double>(w * jg * jg);
+          b[0] += static_cast<double>(w * jx * e);
+          b[1] += static_cast<double>(w * jy * e);
+          b[2] += static_cast<double>(w * jg * e);
+          abs_sum += static_cast<double>(w * std::abs(e));
+          count += static_cast<double>(w);
+        }
+      }
+      if (count < 30.0) return;
+      spread_ =
+          static_cast<float>(std::clamp(1.5 * abs_sum / count, 0.7, 12.0));
+      // Shift is only trusted where both directions have edges.
+      const double trace = h[0] + h[3];
+      const double det = h[0] * h[3] - h[1] * h[1];
+      const double low =
+          0.5 * (trace - std::sqrt(std::max(0.0, trace * trace - 4.0 * det)));
+      holds_ = low > 0.15 * count;
+      cv::Matx33d m(h[0], h[1], h[2], h[1], h[3], h[4], h[2], h[4], h[5]);
+      if (!holds_) {
+        m = cv::Matx33d(1, 0, 0, 0, 1, 0, 0, 0, h[5]);
+        b[0] = b[1] = 0.0;
+        *shift = {0.0F, 0.0F};
+      }
+      m(0, 0) += 1e-6 * trace + 1e-9;
+      m(1, 1) += 1e-6 * trace + 1e-9;
+      m(2, 2) += 1e-9;
+      const cv::Vec3d d = m.solve(cv::Vec3d(b[0], b[1], b[2]), cv::DECOMP_LU);
+      shift->x -= static_cast<float>(d[0]) / scale;
+      shift->y -= static_cast<float>(d[1]) / scale;
+      *gain *= static_cast<float>(std::clamp(1.0 + d[2], 0.7, 1.4));
+      *gain = std::clamp(*gain, 0.1F, 8.0F);
+    }
+  }
+
+  std::array<Level, 2> levels_;
+  float spread_ = 2.0F;
+  bool holds_ = false;
+};
+
+/// Convex outline of the strongest group of pixels that carry `signal`
+/// (CV_32F, >= 0) above `threshold`; empty if there is none.
+std::vector<cv::Point> StrongestOutline(const cv::Mat& signal,
+                                        double threshold) {
+  cv::Mat on = signal > threshold;
+  cv::morphologyEx(on, on, cv::MORPH_OPEN, cv::Mat::ones(3, 3, CV_8U));
+  // Highlights light the relief only here and there: parts that lie near each
+  // other belong to one pool.
+  const int reach = std::max(3, signal.cols / 20) | 1;
+  cv::Mat joined;
+  cv::dilate(
+      on, joined, cv::getStructuringElement(cv::MORPH_ELLIPSE, {reach, reach}));
+  cv::Mat labels;
+  const int n = cv::connectedComponents(joined, labels, 8, CV_32S);
+  std::vector<double> weight(static_cast<std::size_t>(n), 0.0);
+  for (int r = 0; r < on.rows; ++r) {
+    for (int c = 0; c < on.cols; ++c) {
+      if (on.at<std::uint8_t>(r, c) == 0) continue;
+      weight[static_cast<std::size_t>(labels.at<int>(r, c))] +=
+          static_cast<double>(signal.at<float>(r, c));
+    }
+  }
+  if (n < 2) return {};
+  const auto best =
+      std::max_element(weight.begin() + 1, weight.end()) - weight.begin();
+  std::vector<cv::Point> points;
+  for (int r = 0; r < on.rows; ++r) {
+    for (int c = 0; c < on.cols; ++c) {
+      if (on.at<std::uint8_t>(r, c) != 0 && labels.at<int>(r, c) == best) {
+        points.emplace_back(c, r);
+      }
+    }
+  }
+  if (points.size() < 40) return {};
+  std::vector<cv::Point> hull;
+  cv::convexHull(points, hull);
+  return hull;
+}
+
+std::vector<int> PixelsInside(const std::vector<cv::Point>& hull,
+                              cv::Size size) {
+  cv::Mat mask = cv::Mat::zeros(size, CV_8U);
+  cv::fillConvexPoly(mask, hull, cv::Scalar(1));
+  std::vector<int> pixels;
+  for (int r = 0; r < mask.rows; ++r) {
+    for (int c = 0; c < mask.cols; ++c) {
+      if (mask.at<std::uint8_t>(r, c) != 0)
+        pixels.push_back(r * size.width + c);
+    }
+  }
+  return pixels;
+}
+
+/// The relief's contrast against time, from the pictures after the laying.
+class Decay {
+ public:
+  Decay(std::vector<double> t_s, cv::Mat rows)
+      : t_s_(std::move(t_s)), rows_(std::move(rows)) {}
+
+  std::size_t size() const { return t_s_.size(); }
+  const std::vector<double>& t_s() const { return t_s_; }
+
+  /// Takes as flat surface the pictures between `from_s` and `to_s`.
+  void SetFlat(double from_s, double to_s) {
+    for (int parity = 0; parity < 2; ++parity) {
+      flat_[parity] = Mean(from_s, to_s, parity);
+    }
+  }
+
+  /// Goes on along the decay from the flat surface to where it would end, by
+  /// Aitken's delta-squared from three looks `step_s` apart. For clips that
+  /// end early; adds noise.
+  void Extrapolate(double flat_s, double step_s, double width_s) {
+    const auto look = [&](double t, int parity) {
+      return Mean(t - 0.5 * width_s, t + 0.5 * width_s, parity);
+    };
+    const cv::Mat p1 = look(flat_s - 2.0 * step_s, -1);
+    const cv::Mat p2 = look(flat_s - step_s, 0);
+    const cv::Mat p2b = look(flat_s - step_s, 1);
+    const cv::Mat p3 = Flat();
+    const cv::Mat before = p1 - p2;
+    const double power = before.dot(p1 - p2b);
+    if (!(power > 0.0)) return;
+    const double ratio = std::clamp(before.dot(p2b - p3) / power, 0.0, 0.6);
+    // Beyond the flat picture lie ratio + ratio^2 + … further such steps.
+    const double further = ratio / (1.0 - ratio);
+    for (auto& f : flat_) f += further * (p3 - 0.5 * (p2 + p2b));
+  }
+
+  cv::Mat Flat() const { return 0.5 * (flat_[0] + flat_[1]); }
+
+  /// Mean picture of the rows with time in [from, to]; every second one if
+  /// `parity` is 0 or 1.
+  cv::Mat Mean(double from_s, double to_s, int parity) const {
+    cv::Mat sum = cv::Mat::zeros(1, rows_.cols, CV_32F);
+    int n = 0;
+    int last = -1;
+    double nearest = 1e300;
+    for (int i = 0; i < rows_.rows; ++i) {
+      const double t = t_s_[static_cast<std::size_t>(i)];
+      const double off = std::abs(t - 0.5 * (from_s + to_s));
+      if (off < nearest) {
+        nearest = off;
+        last = i;
+      }
+      if (t < from_s - 1e-9 || t > to_s + 1e-9) continue;
+      if (parity >= 0 && i % 2 != parity) continue;
+      sum += rows_.row(i);
+      ++n;
+    }
+    if (n == 0) return rows_.row(last).clone();
+    return sum / n;
+  }
+
+  /// Mean product of neighbouring differences from the flat surface over the
+  /// chosen pixels (all if empty), one value per pair (i, i + 1).
+  std::vector<double> Power(const cv::Mat& weight) const {
+    std::vector<double> power;
+    const double total = weight.empty() ? rows_.cols : cv::sum(weight)[0];
+    for (int i = 0; i + 1 < rows_.rows; ++i) {
+      cv::Mat a = rows_.row(i) - flat_[i % 2];
+      const cv::Mat b = rows_.row(i + 1) - flat_[(i + 1) % 2];
+      if (!weight.empty()) a = a.mul(weight);
+      power.push_back(a.dot(b) / total);
+    }
+    return power;
+  }
+
+  std::vector<double> Share(double from_s, double to_s) const {
+    const cv::Mat flat = Flat();
+    const cv::Mat shape = Mean(from_s, to_s, -1) - flat;
+    const double norm = shape.dot(shape);
+    std::vector<double> share;
+    for (int i = 0; i < rows_.rows; ++i) {
+      share.push_back(norm > 0.0 ? (rows_.row(i) - flat).dot(shape) / norm
+                                 : 0.0);
+    }
+    return share;
+  }
+
+ private:
+  std::vector<double> t_s_;  ///< since the laying
+  cv::Mat rows_;             ///< one picture per row, pixels inside only
+  std::array<cv::Mat, 2> flat_;
+};
+
+double SignedRoot(double v) { return v < 0.0 ? -std::sqrt(-v) : std::sqrt(v); }
+
+/// `t_s` has one more entry than `power`.
+double DecayTime(const std::vector<double>& t_s,
+                 const std::vector<double>& power) {
+  std::vector<double> mid;
+  std::vector<double> relief;
+  for (std::size_t i = 0; i < power.size(); ++i) {
+    mid.push_back(0.5 * (t_s[i] + t_s[i + 1]));
+    relief.push_back(SignedRoot(power[i]));
+  }
+  return ReliefDecayTime(mid, relief);
+}
+
+}  // namespace
+
+Result<void> LevelTrackerOptions::Validate() const {
+  if (reduced_pixels < 4000 || reduced_pixels > 100000) {
+    return Error{ErrorCode::kInvalidArgument,
+                 "reduced_pixels must lie between 4000 and 100000"};
+  }
+  if (max_pictures < 100 || max_pictures > 4000) {
+    return Error{ErrorCode::kInvalidArgument,
+                 "max_pictures must lie between 100 and 4000"};
+  }
+  if (!(flat_after >= 2.5 && flat_after <= 8.0)) {
+    return Error{ErrorCode::kInvalidArgument,
+                 "flat_after must lie between 2.5 and 8"};
+  }
+  return {};
+}
+
+struct LevelTracker::Impl {
+  explicit Impl(const LevelTrackerOptions& o) : options(o) {}
+
+  void Add(const Frame& frame);
+  void Thin();
+  ReliefTrack Finish();
+
+  void Register(const cv::Mat& use, ReliefTrack* track);
+  void MeasureNoise(ReliefTrack* track);
+  cv::Mat FadingSignal(std::size_t from) const;
+  std::vector<cv::Point> FindOutline(std::size_t from) const;
+  std::size_t FirstAfterLaid(const ReliefTrack& track) const;
+  void FindBursts(const std::vector<int>& pixels, ReliefTrack* track);
+  void MeasureDecay(const std::vector<int>& pixels, ReliefTrack* track);
+  std::size_t Count() const { return pictures.size(); }
+
+  LevelTrackerOptions options;
+  std::vector<Picture> pictures;
+  int factor = 0;
+  cv::Size frame_size;
+  int num_frames = 0;
+  double last_t_s = 0.0;
+  std::vector<double> motion;  ///< per pair of pictures, inside the outline
+  double smooth_noise = 0.0;   ///< sd of a pixel of SmoothLook()
+};
+
+void LevelTracker::Impl::Add(const Frame& frame) {
+  if (frame.luma.empty() || frame.luma.type() != CV_8UC1) return;
+  if (factor == 0) {
+    frame_size = frame.luma.size();
+    const double area = static_cast<double>(frame_size.area());
+    factor = std::max(
+        1,
+        static_cast<int>(std::lround(
+            std::sqrt(area / static_cast<double>(options.reduced_pixels)))));
+    // 16 rows of 255 still fit the sums; larger pictures lose nothing by it.
+    factor = std::min(factor, 64);
+  }
+  if (frame.luma.size() != frame_size || frame_size.width < 16 * factor ||
+      frame_size.height < 16 * factor) {
+    return;
+  }
+  const double t_s = frame.TimeS();
+  if (num_frames > 0 && t_s <= last_t_s) return;
+  Picture picture;
+  picture.t_s = t_s;
+  picture.codes = ReduceLuma(frame.luma, factor, frame.full_range ? 0 : 16);
+  cv::Mat small;
+  cv::resize(picture.codes, small, {}, 0.25, 0.25, cv::INTER_AREA);
+  picture.coarse = ToFloat(small);
+  if (!pictures.empty()) {
+    cv::Mat d = picture.coarse - pictures.back().coarse;
+    // A change of brightness alone is no event.
+    d -= cv::mean(d)[0];
+    picture.change = cv::norm(d, cv::NORM_L2SQR);
+  }
+  pictures.push_back(std::move(picture));
+  ++num_frames;
+  last_t_s = t_s;
+  if (std::ssize(pictures) > options.max_pictures) Thin();
+}
+
+/// Drops a quarter of the pictures: those whose neighbours tell most of what
+/// they hold. Steps in time count too, so no stretch is left without pictures.
+void LevelTracker::Impl::Thin() {
+  std::vector<double> changes;
+  for (const auto& p : pictures) changes.push_back(p.change);
+  const double quiet = std::max(Quantile(changes, 0.2), 1e-6);
+  std::vector<std::pair<double, std::size_t>> cost;
+  for (std::size_t i = 1; i + 1 < Count(); ++i) {
+    const double gap = pictures[i + 1].t_s - pictures[i - 1].t_s;
+    const double change = (pictures[i].change + pictures[i + 1].change) / quiet;
+    cost.emplace_back(gap * std::log1p(change), i);
+  }
+  std::sort(cost.begin(), cost.end());
+  std::vector<char> drop(Count(), 0);
+  std::size_t left = Count() / 4;
+  for (const auto& [value, i] : cost) {
+    if (left == 0) break;
+    if (drop[i - 1] != 0 || drop[i + 1] != 0) continue;
+    drop[i] = 1;
+    --left;
+  }
+  std::vector<Picture> kept;
+  kept.reserve(Count());
+  double carried = 0.0;
+  for (std::size_t i = 0; i < Count(); ++i) {
+    if (drop[i] != 0) {
+      carried += pictures[i].change;
+      continue;
+    }
+    kept.push_back(std::move(pictures[i]));
+    kept.back().change += carried;
+    carried = 0.0;
+  }
+  pictures = std::move(kept);
+}
+
+/// Finds how all pictures lie to the last quiet one, and their brightness
+/// against it. `use` marks the surroundings.
+void LevelTracker::Impl::Register(const cv::Mat& use, ReliefTrack* track) {
+  // Not the very last picture: cameras are switched off by touching them.
+  const std::size_t reference =
+      Count() - 1 - std::min<std::size_t>(2, Count() / 20);
+  for (Picture& p : pictures) {
+    p.shift = {0.0F, 0.0F};
+    p.gain = 1.0F;
+  }
+  Registration registration(SmoothLook(pictures[reference]), use);
+  cv::Point2f shift{0.0F, 0.0F};
+  float gain = 1.0F;
+  std::vector<double> size;
+  std::vector<std::pair<cv::Point2f, float>> found(Count());
+  for (std::size_t k = Count(); k-- > 0;) {
+    registration.Fit(SmoothLook(pictures[k]), &shift, &gain);
+    found[k] = {shift, gain};
+    size.push_back(
+        std::hypot(static_cast<double>(shift.x), static_cast<double>(shift.y)));
+  }
+  // A camera that stands still is not resampled: that would only soften it.
+  const bool shaken =
+      registration.HoldsShift() && Quantile(size, 0.95) > kStillShift;
+  for (std::size_t k = 0; k < Count(); ++k) {
+    if (shaken) pictures[k].shift = found[k].first;
+    pictures[k].gain = found[k].second;
+  }
+  track->camera_shift_px =
+      shaken ? Quantile(size, 1.0) * static_cast<double>(factor) : 0.0;
+}
+
+/// How far each pixel was from its last look when it last jumped, where it
+/// then came back smoothly; CV_32F. Hands and sticks leave nothing behind.
+/// Pictures before `from` are left out.
+cv::Mat LevelTracker::Impl::FadingSignal(std::size_t from) const {
+  const std::size_t n = Count();
+  const cv::Size size = pictures.front().codes.size();
+  const std::size_t tail = std::max<std::size_t>(3, (n - from) / 20);
+  cv::Mat last_look = cv::Mat::zeros(size, CV_32F);
+  for (std::size_t i = n - tail; i < n; ++i) {
+    last_look += SmoothLook(pictures[i]);
+  }
+  last_look /= static_cast<double>(tail);
+  // A jump is a good part of all that the pixel ever did within one step.
+  cv::Mat jump(
+      size, CV_32F, cv::Scalar(std::max(8.0 * smooth_noise, 1.5) / kJumpShare));
+  for (std::size_t i = from; i < n; ++i) {
+    jump = cv::max(jump, cv::abs(SmoothLook(pictures[i]) - last_look));
+  }
+  jump *= kJumpShare;
+  cv::Mat since(size, CV_32S, cv::Scalar(static_cast<double>(from)));
+  cv::Mat before = SmoothLook(pictures[from]);
+  for (std::size_t i = from + 1; i < n; ++i) {
+    cv::Mat now = SmoothLook(pictures[i]);
+    cv::Mat moved = cv::abs(now - before) > jump;
+    since.setTo(cv::Scalar(static_cast<double>(i)), moved);
+    before = now;
+  }
+  // Mean looks at the start and after a third of what follows.
+  cv::Mat start = cv::Mat::zeros(size, CV_32F);
+  cv::Mat later = cv::Mat::zeros(size, CV_32F);
+  cv::Mat start_n = cv::Mat::zeros(size, CV_32F);
+  cv::Mat later_n = cv::Mat::zeros(size, CV_32F);
+  for (std::size_t i = from; i < n; ++i) {
+    const cv::Mat now = SmoothLook(pictures[i]);
+    for (int r = 0; r < size.height; ++r) {
+      const float* value = now.ptr<float>(r);
+      const float* end = last_look.ptr<float>(r);
+      const int* s = since.ptr<int>(r);
+      for (int c = 0; c < size.width; ++c) {
+        const int age = static_cast<int>(i) - s[c];
+        if (age < 0) continue;
+        if (age < 3) {
+          start.at<float>(r, c) += value[c] - end[c];
+          start_n.at<float>(r, c) += 1.0F;
+        }
+        const int third = (static_cast<int>(n) - s[c]) / 3;
+        if (age >= third && age < third + 3) {
+          later.at<float>(r, c) += value[c] - end[c];
+          later_n.at<float>(r, c) += 1.0F;
+        }
+      }
+    }
+  }
+  cv::Mat signal = cv::Mat::zeros(size, CV_32F);
+  const auto slack = static_cast<float>(2.0 * smooth_noise);
+  for (int r = 0; r < size.height; ++r) {
+    for (int c = 0; c < size.width; ++c) {
+      const int s = since.at<int>(r, c);
+      if (static_cast<std::size_t>(s) + tail + 6 >= n) continue;
+      const float a =
+          start.at<float>(r, c) / std::max(1.0F, start_n.at<float>(r, c));
+      const float b =
+          later.at<float>(r, c) / std::max(1.0F, later_n.at<float>(r, c));
+      const float size_a = std::abs(a);
+      const float along = a < 0.0F ? -b : b;
+      // On its way back: between where it was and where it ends.
+      if (along < -slack || along > size_a + slack) continue;
+      signal.at<float>(r, c) = size_a;
+    }
+  }
+  return signal;
+}
+
+/// Motion inside the outline that a steady change does not explain, and the
+/// stretches of time in which it was strong.
+void LevelTracker::Impl::FindBursts(const std::vector<int>& pixels,
+                                    ReliefTrack* track) {
+  const std::size_t n = Count();
+  motion.assign(n, 0.0);
+  track->bursts.clear();
+  track->laid_s.reset();
+  std::array<cv::Mat, 3> look;
+  std::vector<float> misfit(pixels.size());
+  for (std::size_t i = n; i-- > 0;) {
+    look[2] = look[1];
+    look[1] = look[0];
+    look[0] = SmoothLook(pictures[i]);
+    if (i + 2 >= n) continue;
+    // What the next two pictures say this one should look like. Steps in time
+    // may differ; a long step says nothing of a short one.
+    const double near = pictures[i + 1].t_s - pictures[i].t_s;
+    const double far = pictures[i + 2].t_s - pictures[i + 1].t_s;
+    const auto f = static_cast<float>(std::min(near / far, 1.5));
+    const float* a = look[0].ptr<float>();
+    const float* b = look[1].ptr<float>();
+    const float* c = look[2].ptr<float>();
+    for (std::size_t k = 0; k < pixels.size(); ++k) {
+      const int p = pixels[k];
+      misfit[k] = std::abs(a[p] - b[p] - f * (b[p] - c[p]));
+    }
+    motion[i] = TopMean(misfit, 0.02);
+  }
+  std::vector<double> sorted(motion.begin(), motion.end() - 2);
+  const double high = Quantile(sorted, 0.95);
+  const double quiet = Quantile(sorted, 0.25);
+  const double threshold = std::max({0.3 * high, 2.5 * quiet, 3.0});
+  for (std::size_t i = 0; i + 2 < n; ++i) {
+    if (motion[i] < threshold) continue;
+    const double start = pictures[i].t_s;
+    const double end = 0.5 * (pictures[i].t_s + pictures[i + 1].t_s);
+    const double join = std::max(0.12, 4.0 * track->frame_interval_s);
+    if (!track->bursts.empty() && start - track->bursts.back().end_s < join) {
+      track->bursts.back().end_s = end;
+      track->bursts.back().peak =
+          std::max(track->bursts.back().peak, motion[i]);
+    } else {
+      track->bursts.push_back({start, end, motion[i]});
+    }
+    track->laid_s = end;
+    track->laid_sd_s =
+        (pictures[i + 1].t_s - pictures[i].t_s) / std::sqrt(12.0);
+  }
+}
+
+void LevelTracker::Impl::MeasureDecay(const std::vector<int>& pixels,
+                                      ReliefTrack* track) {
+  const std::size_t n = Count();
+  const std::size_t first = FirstAfterLaid(*track);
+  if (n - first < 6) return;
+  cv::Mat rows(
+      static_cast<int>(n - first), static_cast<int>(pixels.size()), CV_32F);
+  std::vector<double> t_s;
+  for (std::size_t i = first; i < n; ++i) {
+    const cv::Mat look = Look(pictures[i]);
+    float* row = rows.ptr<float>(static_cast<int>(i - first));
+    for (std::size_t k = 0; k < pixels.size(); ++k) {
+      row[k] = look.ptr<float>()[pixels[k]];
+    }
+    t_s.push_back(pictures[i].t_s - *track->laid_s);
+  }
+  Decay decay(t_s, rows);
+  const double span = t_s.back();
+  double flat_to = span;
+  for (int pass = 0; pass < 8; ++pass) {
+    decay.SetFlat(0.88 * flat_to, flat_to);
+    const double wanted = options.flat_after * track->decay_time_s;
+    if (pass > 0 && wanted > kLongEnough * span) {
+      decay.Extrapolate(0.94 * flat_to, 0.3 * flat_to, 0.12 * flat_to);
+    }
+    const double clock = DecayTime(t_s, decay.Power({}));
+    const bool settled =
+        std::abs(clock - track->decay_time_s) < 2e-3 * clock && pass > 1;
+    track->decay_time_s = clock;
+    if (clock <= 0.0 || settled) break;
+    flat_to = std::min(span, options.flat_after * clock);
+  }
+  const std::vector<double> power = decay.Power({});
+  const double fall = track->decay_time_s > 0.0 ? track->decay_time_s : span;
+  const std::vector<double> share = decay.Share(0.5 * fall, 2.0 * fall);
+  track->start_contrast = SignedRoot(Median({power[0], power[1], power[2]}));
+
+  // Scatter of the power where little is left, from second differences.
+  std::vector<double> rough;
+  for (std::size_t i = power.size() / 2; i + 2 < power.size(); ++i) {
+    rough.push_back(std::abs(power[i] - 2.0 * power[i + 1] + power[i + 2]));
+  }
+  const double power_sd = Median(rough) / (0.6745 * std::sqrt(6.0));
+  const double pixel_var = track->noise * track->noise;
+  for (std::size_t i = 0; i < power.size(); ++i) {
+    ReliefSample& s = track->samples[first + i];
+    s.t_s = *track->laid_s + 0.5 * (t_s[i] + t_s[i + 1]);
+    s.contrast = SignedRoot(power[i]);
+    const double c = std::max(std::abs(s.contrast), std::sqrt(power_sd));
+    const double growing =
+        2.0 * pixel_var * c * c / static_cast<double>(pixels.size());
+    s.contrast_sd =
+        std::sqrt(power_sd * power_sd + growing) / std::max(2.0 * c, 1e-6);
+    s.share = 0.5 * (share[i] + share[i + 1]);
+  }
+
+  // The four quarters of the outline, each by itself.
+  double cx = 0.0;
+  double cy = 0.0;
+  const int width = pictures.front().codes.cols;
+  for (int p : pixels) {
+    cx += p % width;
+    cy += static_cast<double>(p / width);
+  }
+  cx /= static_cast<double>(pixels.size());
+  cy /= static_cast<double>(pixels.size());
+  for (int quarter = 0; quarter < 4; ++quarter) {
+    cv::Mat weight = cv::Mat::zeros(1, static_cast<int>(pixels.size()), CV_32F);
+    for (std::size_t k = 0; k < pixels.size(); ++k) {
+      const bool right = pixels[k] % width > cx;
+      const bool low = static_cast<double>(pixels[k] / width) > cy;
+      if ((right ? 1 : 0) + (low ? 2 : 0) == quarter) {
+        weight.ptr<float>()[k] = 1.0F;
+      }
+    }
+    if (cv::sum(weight)[0] < 10.0) continue;
+    const std::vector<double> part = decay.Power(weight);
+    // Only where the start stands well clear of the noise.
+    if (Median({part[0], part[1], part[2]}) < 0.05 * power[0]) continue;
+    const double t = DecayTime(t_s, part);
+    if (t > 0.0) track->part_decay_times_s.push_back(t);
+  }
+
+  // Is the surface as flat as before the laying?
+  std::size_t quiet_end = 0;
+  if (!track->bursts.empty()) {
+    while (quiet_end < n &&
+           pictures[quiet_end].t_s < track->bursts.front().start_s - 0.1) {
+      ++quiet_end;
+    }
+  }
+  if (quiet_end >= 4) {
+    const std::size_t from = quiet_end - std::min<std::size_t>(quiet_end, 12);
+    cv::Mat before = cv::Mat::zeros(1, static_cast<int>(pixels.size()), CV_32F);
+    for (std::size_t i = from; i < quiet_end; ++i) {
+      const cv::Mat look = Look(pictures[i]);
+      for (std::size_t k = 0; k < pixels.size(); ++k) {
+        before.ptr<float>()[k] += look.ptr<float>()[pixels[k]];
+      }
+    }
+    before /= static_cast<double>(quiet_end - from);
+    const cv::Mat left = decay.Flat() - before;
+    const cv::Mat shape = decay.Mean(0.3 * fall, 1.5 * fall, -1) - decay.Flat();
+    const cv::Mat start = decay.Mean(0.0, 0.1 * fall, -1) - decay.Flat();
+    const double norm = std::sqrt(shape.dot(shape) * start.dot(start));
+    if (norm > 0.0) track->remaining_share = left.dot(shape) / norm;
+  }
+}
+
+void LevelTracker::Impl::MeasureNoise(ReliefTrack* track) {
+  // Noise of a pixel: the calmer half of the pictures, typical pixel.
+  std::vector<double> per_pair;
+  std::vector<double> picture_motion;
+  cv::Mat before = SmoothLook(pictures[0]);
+  std::vector<float> change;
+  for (std::size_t i = 1; i < Count(); ++i) {
+    const cv::Mat now = SmoothLook(pictures[i]);
+    const cv::Mat d = cv::abs(now - before);
+    change.assign(d.begin<float>(), d.end<float>());
+    picture_motion.push_back(TopMean(change, 0.02));
+    std::nth_element(
+        change.begin(), change.begin() + std::ssize(change) / 2, change.end());
+    per_pair.push_back(static_cast<double>(change[change.size() / 2]));
+    before = now;
+  }
+  smooth_noise =
+      std::max(0.02, Quantile(per_pair, 0.5) / (0.6745 * std::sqrt(2.0)));
+  track->noise = 3.0 * smooth_noise;
+  track->picture_motion = Quantile(picture_motion, 0.95);
+  const std::vector<double> last(
+      picture_motion.end() - std::min<std::ptrdiff_t>(5, std::ssize(per_pair)),
+      picture_motion.end());
+  if (track->picture_motion > 0.0) {
+    track->end_motion_share = Median(last) / track->picture_motion;
+  }
+}
+
+std::vector<cv::Point> LevelTracker::Impl::FindOutline(std::size_t from) const {
+  const cv::Mat signal = FadingSignal(from);
+  std::vector<float> values(signal.begin<float>(), signal.end<float>());
+  const double strong = TopMean(values, 0.02);
+  return StrongestOutline(signal,
+                          std::max({4.0 * smooth_noise, 0.8, 0.08 * strong}));
+}
+
+std::size_t LevelTracker::Impl::FirstAfterLaid(const ReliefTrack& track) const {
+  std::size_t first = Count();
+  while (first > 0 && pictures[first - 1].t_s > *track.laid_s) --first;
+  return first;
+}
+
+ReliefTrack LevelTracker::Impl::Finish() {
+  ReliefTrack track;
+  track.num_frames = num_frames;
+  track.last_t_s = last_t_s;
+  track.width_px = frame_size.width;
+  track.height_px = frame_size.height;
+  const std::size_t n = Count();
+  if (n < 8) return track;
+  std::vector<double> steps;
+  for (std::size_t i = 1; i < n; ++i) {
+    steps.push_back(pictures[i].t_s - pictures[i - 1].t_s);
+  }
+  track.frame_interval_s = Quantile(steps, 0.3);
+  const cv::Size size = pictures.front().codes.size();
+
+  cv::Scalar mean;
+  cv::Scalar spread;
+  cv::meanStdDev(ToFloat(pictures[n / 2].codes), mean, spread);
+  track.mean_luma = mean[0];
+  track.luma_spread = spread[0];
+
+  Register(cv::Mat(size, CV_8U, cv::Scalar(255)), &track);
+  MeasureNoise(&track);
+  std::vector<cv::Point> hull = FindOutline(0);
+  std::vector<int> pixels;
+  if (!hull.empty()) {
+    // Once more, without the paint itself; then the laying, then the outline
+    // of what faded after it.
+    pixels = PixelsInside(hull, size);
+    cv::Mat use(size, CV_8U, cv::Scalar(255));
+    cv::fillConvexPoly(use, hull, cv::Scalar(0));
+    cv::erode(use, use, cv::Mat::ones(7, 7, CV_8U));
+    if (cv::countNonZero(use) > kLeastSurroundings * size.area()) {
+      Register(use, &track);
+    } else {
+      track.surroundings = false;
+      for (Picture& p : pictures) {
+        p.shift = {0.0F, 0.0F};
+        p.gain = 1.0F;
+      }
+    }
+    MeasureNoise(&track);
+    FindBursts(pixels, &track);
+    if (track.laid_s) {
+      const std::vector<cv::Point> faded = FindOutline(FirstAfterLaid(track));
+      if (!faded.empty()) {
+        hull = faded;
+        pixels = PixelsInside(hull, size);
+        FindBursts(pixels, &track);
+      }
+    }
+  }
+  track.samples.resize(n);
+  for (std::size_t i = 0; i < n; ++i) {
+    track.samples[i].t_s = pictures[i].t_s;
+    track.samples[i].motion = motion.empty() ? 0.0 : motion[i];
+    track.samples[i].brightness = static_cast<double>(pictures[i].gain);
+    track.samples[i].shift_px =
+        std::hypot(static_cast<double>(pictures[i].shift.x),
+                   static_cast<double>(pictures[i].shift.y)) *
+        factor;
+  }
+
+  if (hull.empty()) return track;
+  for (const auto& p : hull) {
+    track.outline_px.push_back({(p.x + 0.5) * factor, (p.y + 0.5) * factor});
+  }
+  track.outline_share =
+      static_cast<double>(pixels.size()) / static_cast<double>(size.area());
+  if (track.laid_s) MeasureDecay(pixels, &track);
+  return track;
+}
+
+LevelTracker::LevelTracker(const LevelTrackerOptions& options)
+    : impl_(std::make_unique<Impl>(options)) {
+  FLOWKIN_CHECK(options.Validate().has_value());
+}
+LevelTracker::~LevelTracker() = default;
+LevelTracker::LevelTracker(LevelTracker&&) noexcept = default;
+LevelTracker& LevelTracker::operator=(LevelTracker&&) noexcept = default;
+
+void LevelTracker::Add(const Frame& frame) { impl_->Add(frame); }
+
+ReliefTrack LevelTracker::Finish() {
+  ReliefTrack track = impl_->Finish();
+  impl_ = std::make_unique<Impl>(impl_->options);
+  return track;
+}
+
+}  // namespace flowkin
