@@ -378,7 +378,7 @@ Result<void> FileFrameSource::OpenStream() {
   }
   if (kind_name == "avi") {
     info_.timestamps = TimestampOrigin::kNominalRate;
-    opening_warnings_.push_back(
+    opening_warnings_.emplace_back(
         "This kind of file (AVI) keeps one frame rate, not a time for each "
         "picture: if the camera skipped pictures, times are wrong.");
   }
@@ -484,7 +484,7 @@ Result<void> FileFrameSource::SetPictureShape(const AVFrame& first) {
             Orientation::FromDisplayMatrix(matrix)) {
       orientation = *read;
     } else {
-      opening_warnings_.push_back(
+      opening_warnings_.emplace_back(
           "The file asks to be shown at a slant; the picture was taken as "
           "stored.");
     }
@@ -509,7 +509,7 @@ Result<void> FileFrameSource::SetPictureShape(const AVFrame& first) {
   info_.width_px = shaped.luma.cols;
   info_.height_px = shaped.luma.rows;
   if (first.interlaced_frame != 0) {
-    opening_warnings_.push_back(
+    opening_warnings_.emplace_back(
         "The clip is interlaced: every second line is from another moment. "
         "Film in a progressive mode.");
   }
@@ -519,13 +519,14 @@ Result<void> FileFrameSource::SetPictureShape(const AVFrame& first) {
 void FileFrameSource::SetPromises() {
   const AVFormatContext* format = container_.format();
   const std::string_view kind = format->iformat->name;
+  // A length worked out from the bit rate is only a guess.
+  const bool known =
+      format->duration_estimation_method == AVFMT_DURATION_FROM_STREAM ||
+      kind == "matroska,webm";
   if (stream_->duration > 0) {
     promised_s_ =
         static_cast<double>(stream_->duration) * av_q2d(stream_->time_base);
-  } else if (format->duration > 0 &&
-             format->duration_estimation_method == AVFMT_DURATION_FROM_STREAM) {
-    promised_s_ = static_cast<double>(format->duration) / AV_TIME_BASE;
-  } else if (format->duration > 0 && kind == "matroska,webm") {
+  } else if (format->duration > 0 && known) {
     promised_s_ = static_cast<double>(format->duration) / AV_TIME_BASE;
   }
   if (kind == kContainers[0]) {

@@ -35,8 +35,8 @@ class BufferAllocator final : public cv::MatAllocator {
 };
 
 const BufferAllocator& Allocator() {
-  static const BufferAllocator allocator;
-  return allocator;
+  static const BufferAllocator kAllocator;
+  return kAllocator;
 }
 
 // One plane as a matrix without copying, or a copy where the rows run upwards.

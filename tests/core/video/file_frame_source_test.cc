@@ -279,6 +279,28 @@ TEST(OpenClip, EditListCutsTheStart) {
   EXPECT_THAT(seen.info.warnings, IsEmpty());
 }
 
+// Phones trim a clip by shortening its edit: segment_duration of the first
+// entry, ISO/IEC 14496-12, 8.6.6, in ticks of the movie (1000 a second here).
+TEST(OpenClip, EditListCutsTheEnd) {
+  TestClipSpec spec;
+  spec.encoder = "-c:v libx264 -bf 2 -video_track_timescale 90000";
+  const TestClip clip(spec);
+  std::vector<std::uint8_t> file = ReadBytes(clip.path());
+  const char kBox[] = {'e', 'l', 's', 't'};
+  const auto box =
+      std::search(file.begin(), file.end(), std::begin(kBox), std::end(kBox));
+  ASSERT_NE(box, file.end());
+  box[12] = 0;
+  box[13] = 0;
+  box[14] = 990 >> 8;
+  box[15] = 990 & 0xff;
+  const ScratchPath trimmed("trimmed.mp4");
+  WriteBytes(trimmed.path(), file);
+  const Seen seen = Read(trimmed.path());
+  ExpectPictures(seen, 0, 30, [](int n) { return n / 30.0; });
+  EXPECT_THAT(seen.info.warnings, IsEmpty());
+}
+
 TEST(OpenClip, SoundBesideThePicturesDoesNoHarm) {
   const TestClip clip({});
   for (const char* name : {"s.mp4", "s.mkv"}) {
