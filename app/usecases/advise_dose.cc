@@ -1,0 +1,322 @@
+#include "app/usecases/advise_dose.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdio>
+
+#include "calibration/defaults/default_prior.h"
+#include "core/dosing/rescue.h"
+
+namespace flowkin {
+namespace {
+
+// Commonly quoted advice for acrylic paint thinned with water, no source.
+constexpr double kSoftWaterShare = 0.20;
+constexpr double kStrongWaterShare = 0.30;
+constexpr double kMostWaterShare = 0.50;
+constexpr double kShareDifference = 0.15;
+// Paint changes by 2 to 9 % per degree (ASTM D4212 warns of the upper end).
+constexpr double kTemperatureDrift_c = 2.0;
+constexpr double kBaseAge_min = 120.0;
+constexpr double kOpen_min = 30.0;
+constexpr double kRest_s = 60.0;
+constexpr double kSuspect = 0.5;
+
+std::string Number(double value, int decimals) {
+  char text[64];
+  std::snprintf(text, sizeof(text), "%.*f", decimals, value);
+  return text;
+}
+
+std::string Millilitres(double ml) {
+  return Number(ml, ml < 1.0 ? 2 : (ml < 10.0 ? 1 : 0)) + " mL";
+}
+
+std::string Percent(double share) { return Number(100.0 * share, 0) + " %"; }
+
+bool Outside(double value, double low, double high) {
+  return !(value >= low && value <= high);
+}
+
+Error OutOfRange(const std::string& what,
+                 double value,
+                 const std::string& range) {
+  char text[64];
+  std::snprintf(text, sizeof(text), "%.6g", value);
+  return {ErrorCode::kInvalidArgument,
+          what + " is " + text + ", but must be " + range + "."};
+}
+
+struct UnitSize {
+  const char* name;
+  double ml;
+};
+// Common practice, no source; a drop: European Pharmacopoeia dropper, 20 to
+// the gram. Only named to say which measure would do.
+constexpr std::array<UnitSize, 5> kUnits = {{{"a teaspoon", 5.0},
+                                             {"a quarter teaspoon", 1.25},
+                                             {"1 mL marks of a pipette", 1.0},
+                                             {"0.1 mL marks of a pipette", 0.1},
+                                             {"drops", 0.05}}};
+
+std::string TooCoarse(const DoseRequest& request, double fine_ml) {
+  std::string what =
+      request.unit ? "One " + request.unit->name + " (" +
+                         Number(request.unit->ml, 2) + " mL)"
+                   : "A step of " + Number(request.smallest_step_ml, 2) + " mL";
+  what += " is too much at once for this cup";
+  for (const UnitSize& unit : kUnits) {
+    if (unit.ml <= fine_ml && unit.ml < request.smallest_step_ml) {
+      return what + "; measure it out with " + unit.name + " instead.";
+    }
+  }
+  return what + "; stop here, or film it again to know it better.";
+}
+
+void AddCautions(const DoseRequest& request, DoseReport& report) {
+  std::vector<std::string>& cautions = report.cautions;
+  const BenchConditions& bench = request.bench;
+  const double share = report.dose.water_share;
+  if (request.cup.thinner == ThinnerKind::kWater) {
+    const std::string is = "Added water is " + Percent(share) + " of the cup: ";
+    if (share >= kMostWaterShare) {
+      cautions.push_back(is +
+                         "outside all commonly quoted advice (50 %); the "
+                         "binder is spread too thin.");
+    } else if (share >= kStrongWaterShare) {
+      cautions.push_back(is +
+                         "more than commonly quoted advice allows (30 %); go "
+                         "on with medium.");
+    } else if (share >= kSoftWaterShare) {
+      cautions.push_back(is +
+                         "above the 20 % that commonly quoted advice calls "
+                         "safe for the film.");
+    }
+  } else if (request.cup.thinner == ThinnerKind::kAdditive &&
+             share >= kSoftWaterShare) {
+    cautions.push_back("Additive is " + Percent(share) +
+                       " of the cup: see what its label allows.");
+  }
+  if (!bench.other_water_shares.empty()) {
+    double widest = 0.0;
+    for (const double other : bench.other_water_shares) {
+      if (std::abs(other - share) > std::abs(widest)) widest = share - other;
+    }
+    if (std::abs(widest) > kShareDifference) {
+      cautions.push_back(
+          "This cup holds " + Percent(std::abs(widest)) +
+          std::string(" points ") + (widest > 0.0 ? "more" : "less") +
+          " added liquid than another cup; they will dry and shrink "
+          "differently.");
+      std::string& text = cautions.back();
+      text.erase(text.find(" %"), 2);
+    }
+  }
+  if (bench.temperature_c && bench.base_temperature_c) {
+    const double drift = *bench.temperature_c - *bench.base_temperature_c;
+    if (std::abs(drift) > kTemperatureDrift_c) {
+      cautions.push_back("The room is " + Number(std::abs(drift), 1) +
+                         " degrees C " + (drift > 0.0 ? "warmer" : "colder") +
+                         " than when the base coat was tested; test the base "
+                         "coat again.");
+    }
+  }
+  if (bench.base_age_min && *bench.base_age_min > kBaseAge_min) {
+    cautions.push_back("The base coat was tested " +
+                       Number(*bench.base_age_min / 60.0, 1) +
+                       " hours ago; test it again.");
+  }
+  if (bench.open_min && *bench.open_min > kOpen_min) {
+    cautions.push_back("The cup stood open for " + Number(*bench.open_min, 0) +
+                       " minutes and has thickened; cover it and test again "
+                       "before adding.");
+  }
+  if (bench.rest_s && *bench.rest_s > kRest_s) {
+    cautions.push_back("The test came " + Number(*bench.rest_s, 0) +
+                       " s after stirring; stir, wait 15 s and test, the same "
+                       "for every cup.");
+  }
+}
+
+}  // namespace
+
+Result<void> DoseRequest::Validate() const {
+  if (Outside(cup.volume_ml, 1.0, 20000.0)) {
+    return OutOfRange("volume_ml", cup.volume_ml, "1 to 20000");
+  }
+  if (Outside(band, 0.02, 1.0)) return OutOfRange("band", band, "0.02 to 1");
+  if (Outside(target_ratio, 0.2, 5.0)) {
+    return OutOfRange("target", target_ratio, "0.2 to 5");
+  }
+  if (!(smallest_step_ml > 0.0) || smallest_step_ml > cup.volume_ml) {
+    return OutOfRange("smallest_step_ml",
+                      smallest_step_ml,
+                      "above 0 and not more than the cup");
+  }
+  if (cup.thinner_ln_ratio &&
+      Outside(std::exp(cup.thinner_ln_ratio->value), 1e-5, 100.0)) {
+    return OutOfRange("thinner.ratio",
+                      std::exp(cup.thinner_ln_ratio->value),
+                      "0.00001 to 100");
+  }
+  if (reserve_ml && Outside(*reserve_ml, 0.0, 20000.0)) {
+    return OutOfRange("reserve_ml", *reserve_ml, "0 to 20000");
+  }
+  if (reserve_ratio && Outside(*reserve_ratio, 0.01, 1000.0)) {
+    return OutOfRange("reserve_ratio", *reserve_ratio, "0.01 to 1000");
+  }
+  if (Outside(common_rel_sd, 0.0, 1.0)) {
+    return OutOfRange("common_rel_sd", common_rel_sd, "0 to 1");
+  }
+  if (time_exponent && (Outside(time_exponent->value, 0.1, 3.0) ||
+                        Outside(time_exponent->sd, 0.0, 1.0))) {
+    return OutOfRange("time_exponent",
+                      time_exponent->value,
+                      "0.1 to 3 with an uncertainty of 0 to 1");
+  }
+  if (cup.tests.empty()) {
+    return Error{ErrorCode::kInvalidArgument,
+                 "The history is empty; test the cup once before asking for "
+                 "a dose."};
+  }
+  if (cup.tests.size() > 200) {
+    return Error{ErrorCode::kInvalidArgument,
+                 "The history holds more than 200 tests; leave out the "
+                 "oldest."};
+  }
+  double before_ml = 0.0;
+  for (std::size_t i = 0; i < cup.tests.size(); ++i) {
+    const CupTest& test = cup.tests[i];
+    const std::string where = "history[" + std::to_string(i) + "].";
+    if (Outside(test.ratio, 0.01, 1000.0)) {
+      return OutOfRange(where + "ratio", test.ratio, "0.01 to 1000");
+    }
+    if (!(test.rel_sd > 0.0) || test.rel_sd > 1.0) {
+      return OutOfRange(where + "rel_sd", test.rel_sd, "above 0 and at most 1");
+    }
+    if (Outside(test.added_ml, 0.0, 10.0 * cup.volume_ml)) {
+      return OutOfRange(where + "added_ml",
+                        test.added_ml,
+                        "0 to ten times the cup (it is the running total)");
+    }
+    if (test.added_ml < before_ml) {
+      return OutOfRange(where + "added_ml",
+                        test.added_ml,
+                        "the running total, which never falls");
+    }
+    before_ml = test.added_ml;
+  }
+  return {};
+}
+
+Result<DoseReport> AdviseDose(const DoseRequest& request,
+                              const CurvePrior* prior) {
+  if (const Result<void> valid = request.Validate(); !valid) {
+    return valid.error();
+  }
+  const CupHistory& cup = request.cup;
+  const bool water = cup.thinner == ThinnerKind::kWater;
+  CurveOptions curve_options;
+  curve_options.common_rel_sd = request.common_rel_sd;
+  if (request.time_exponent) {
+    curve_options.time_exponent = *request.time_exponent;
+  }
+  std::vector<DilutionTest> tests;
+  for (const CupTest& test : cup.tests) {
+    tests.push_back(
+        {cup.Growth(test.added_ml), std::log(test.ratio), test.rel_sd});
+  }
+  CurvePrior fallback;
+  if (prior == nullptr) {
+    fallback = water ? WaterPrior() : BlendPrior(cup.thinner_ln_ratio);
+    prior = &fallback;
+  }
+  const DilutionCurve curve = FitDilutionCurve(tests, *prior, curve_options);
+
+  DoseOptions options;
+  options.band = request.band;
+  options.target_ratio = request.target_ratio;
+  options.smallest_step_ml = request.smallest_step_ml;
+  if (!water) options.most_water_share.reset();
+  CupState state;
+  state.start_volume_ml = cup.volume_ml;
+  state.added_ml = cup.tests.back().added_ml;
+  state.additions = cup.Additions();
+  state.tests_here = cup.TestsSinceAddition();
+  state.last_rel_sd = cup.tests.back().rel_sd;
+  state.last_test_suspect = curve.outlier_chance.back() > kSuspect;
+
+  DoseReport report;
+  report.dose = ChooseDose(curve.belief, state, options);
+  switch (report.dose.advice) {
+    case DoseAdvice::kAdd:
+      report.add_ml = report.dose.add_ml;
+      if (request.unit) {
+        report.add_units =
+            std::floor(report.dose.add_ml / request.unit->ml + 1e-9);
+      }
+      if (state.additions == 0) {
+        report.keep_back_ml = ReserveToKeep_ml(curve.belief, state, options);
+      }
+      break;
+    case DoseAdvice::kRescue: {
+      const Reserve reserve{
+          std::log(request.reserve_ratio.value_or(cup.tests.front().ratio)),
+          request.reserve_ml};
+      const Rescue rescue = PlanRescue(curve.belief, state, options, reserve);
+      if (!rescue.possible) {
+        report.cautions.push_back(
+            "The cup is too thin and the reserve is no help: stir in thicker "
+            "paint or medium of the same kind, a little at a time, and test "
+            "again; water cannot help.");
+        break;
+      }
+      report.add_ml = rescue.add_ml;
+      report.rescue_total_ml = rescue.total_ml;
+      report.dose.predicted = rescue.predicted;
+      report.dose.predicted_median = rescue.predicted_median;
+      report.dose.overshoot_probability = rescue.overshoot_probability;
+      report.dose.path_overshoot_probability = rescue.overshoot_probability;
+      report.dose.water_share = rescue.water_share;
+      if (rescue.reserve_too_small) {
+        report.cautions.push_back(
+            "The repair takes " + Millilitres(rescue.total_ml) +
+            " of unthinned paint, more than is kept back; mix more of the "
+            "same first.");
+      }
+      report.cautions.push_back(
+          "Loosen the thick paint with some of the cup first, then stir it "
+          "back in.");
+      break;
+    }
+    case DoseAdvice::kMeasure:
+      if (state.last_test_suspect) {
+        report.cautions.push_back(
+            "The last test does not fit the others; stir, and film it again.");
+      }
+      break;
+    case DoseAdvice::kLimit:
+      report.cautions.push_back("Another " + Millilitres(report.dose.other_ml) +
+                                " of water would pass " +
+                                Percent(*options.most_water_share) +
+                                " of the cup; thin on with medium.");
+      break;
+    case DoseAdvice::kTooCoarse:
+      report.refused = true;
+      report.reason = TooCoarse(request, report.dose.other_ml);
+      break;
+    case DoseAdvice::kCannot:
+      report.refused = true;
+      report.reason = std::string("This ") + ThinnerKindName(cup.thinner) +
+                      " is hardly thinner than the target and cannot bring "
+                      "the cup there; use water or a thinner one.";
+      break;
+    case DoseAdvice::kMatch:
+      break;
+  }
+  AddCautions(request, report);
+  return report;
+}
+
+}  // namespace flowkin

@@ -1,0 +1,191 @@
+#include "core/dosing/choose_dose.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/base/check.h"
+
+namespace flowkin {
+namespace {
+
+/// Share of the remaining budget that one addition may use.
+constexpr double kSpend = 0.4;
+/// After this many films at one addition more of them will not decide it.
+constexpr std::size_t kEnoughTests = 4;
+
+double Allowance(const DoseOptions& options, std::size_t additions) {
+  return options.most_overshoot * kSpend *
+         std::pow(1.0 - kSpend, static_cast<double>(additions));
+}
+
+/// How many additions are still to come, by walking the path with two numbers:
+/// what is known of the level and of the slope. An addition that lowers the
+/// level by d, tested with sd s before and after, tells the slope to
+/// sqrt(2) s / d.
+double AdditionsLeft(double distance,
+                     double level_sd,
+                     double slope_rel_sd,
+                     double test_sd,
+                     const DoseOptions& options,
+                     std::size_t additions) {
+  const double edge = std::log1p(options.band);
+  const double done = std::max(0.0, edge - 1.645 * test_sd);
+  double count = 0.0;
+  for (std::size_t k = additions; k < additions + 12; ++k) {
+    if (distance <= done) break;
+    // A normal tail is too kind to a slope known to a factor only.
+    const double chance = Allowance(options, k);
+    const double z = std::sqrt(-2.0 * std::log(chance)) - 0.6;
+    double fall = (distance + edge - z * level_sd) / std::exp(z * slope_rel_sd);
+    fall = std::clamp(
+        fall, 0.02, std::max(0.02, distance - options.aim_share * edge));
+    count += 1.0;
+    distance -= fall;
+    const double told = 1.4142135623730951 * test_sd / fall;
+    slope_rel_sd = 1.0 / std::sqrt(1.0 / (slope_rel_sd * slope_rel_sd) +
+                                   1.0 / (told * told));
+    level_sd = test_sd;
+  }
+  return count;
+}
+
+}  // namespace
+
+Dose ChooseDose(const DilutionBelief& belief,
+                const CupState& cup,
+                const DoseOptions& options) {
+  FLOWKIN_CHECK(!belief.parts.empty());
+  FLOWKIN_CHECK(cup.start_volume_ml > 0.0 && cup.added_ml >= 0.0);
+  FLOWKIN_CHECK(options.smallest_step_ml > 0.0 && options.band > 0.0);
+  const double target = std::log(options.target_ratio);
+  const double edge = std::log1p(options.band);
+  const double low_edge = target - edge;
+  const double high_edge = target + edge;
+  const double u_now = belief.u_now;
+  const double volume_ml = cup.start_volume_ml + cup.added_ml;
+
+  const auto growth = [&](double add_ml) {
+    return u_now + std::log1p(add_ml / volume_ml);
+  };
+  const auto share = [&](double add_ml) {
+    return (cup.added_ml + add_ml) / (volume_ml + add_ml);
+  };
+
+  Dose dose;
+  dose.ratio_now = RatioInterval(belief, options.coverage, u_now);
+  dose.ratio_now_median = std::exp(LevelQuantile(belief, 0.5, u_now));
+  const auto stay = [&](DoseAdvice advice) {
+    dose.advice = advice;
+    dose.add_ml = 0.0;
+    dose.predicted = dose.ratio_now;
+    dose.predicted_median = dose.ratio_now_median;
+    dose.overshoot_probability = ChanceBelow(belief, low_edge, u_now);
+    dose.path_overshoot_probability = dose.overshoot_probability;
+    dose.water_share = share(0.0);
+    return dose;
+  };
+
+  const double below = ChanceBelow(belief, low_edge, u_now);
+  const double inside = ChanceBelow(belief, high_edge, u_now) - below;
+  const double thin_tail = 0.5 * (1.0 - options.coverage);
+  if (inside >= options.match_confidence && !cup.last_test_suspect) {
+    return stay(DoseAdvice::kMatch);
+  }
+  const bool filmed_enough = cup.tests_here >= kEnoughTests;
+  if (below > 1.0 - thin_tail || (filmed_enough && below > 0.5)) {
+    return stay(DoseAdvice::kRescue);
+  }
+  const bool spans = dose.ratio_now.low <= options.target_ratio &&
+                     dose.ratio_now.high >= options.target_ratio;
+  const bool thin_side = dose.ratio_now.high < options.target_ratio;
+  if (cup.last_test_suspect || spans || thin_side) {
+    if (filmed_enough && inside >= 0.5) return stay(DoseAdvice::kMatch);
+    return stay(DoseAdvice::kMeasure);
+  }
+
+  // From here on the cup is thicker than the target beyond doubt.
+  const double allowance = Allowance(options, cup.additions);
+  const double aim = target + options.aim_share * edge;
+  const auto allowed = [&](double add_ml) {
+    const double u = growth(add_ml);
+    return ChanceBelow(belief, low_edge, u) <= allowance &&
+           ChanceBelow(belief, aim, u) <= 0.5;
+  };
+  const double most_ml = options.most_growth * volume_ml;
+  const auto most_steps =
+      static_cast<long>(most_ml / options.smallest_step_ml + 1e-9);
+  long steps = 0;
+  for (long high = most_steps + 1; high - steps > 1;) {
+    const long middle = steps + (high - steps) / 2;
+    if (allowed(static_cast<double>(middle) * options.smallest_step_ml)) {
+      steps = middle;
+    } else {
+      high = middle;
+    }
+  }
+
+  if (steps == 0) {
+    // Would a finer step do, or is the level itself too poorly known?
+    double fine_ml = 0.0;
+    double coarse_ml = std::min(most_ml, options.smallest_step_ml);
+    for (int pass = 0; pass < 40; ++pass) {
+      const double middle = 0.5 * (fine_ml + coarse_ml);
+      (allowed(middle) ? fine_ml : coarse_ml) = middle;
+    }
+    // In the band on the thick side and no finer step at hand: that is as good
+    // as this measure gets.
+    if (inside >= 0.5 && filmed_enough) return stay(DoseAdvice::kMatch);
+    if (!filmed_enough &&
+        (inside > 0.2 || fine_ml < 0.02 * options.smallest_step_ml ||
+         cup.tests_here < 2)) {
+      return stay(DoseAdvice::kMeasure);
+    }
+    stay(DoseAdvice::kTooCoarse);
+    dose.other_ml = fine_ml;
+    return dose;
+  }
+
+  dose.add_ml = static_cast<double>(steps) * options.smallest_step_ml;
+  if (options.most_water_share &&
+      share(dose.add_ml) > *options.most_water_share) {
+    const double wanted_ml = dose.add_ml;
+    stay(DoseAdvice::kLimit);
+    dose.other_ml = wanted_ml;
+    return dose;
+  }
+  const double u = growth(dose.add_ml);
+  const Estimate now = LevelMoments(belief, u_now);
+  const Estimate after = LevelMoments(belief, u);
+  const double fall = now.value - after.value;
+  if (fall < 1e-4) {
+    // Stirring in as much as allowed does next to nothing.
+    stay(DoseAdvice::kCannot);
+    return dose;
+  }
+  dose.advice = DoseAdvice::kAdd;
+  dose.predicted = RatioInterval(belief, options.coverage, u);
+  dose.predicted_median = std::exp(LevelQuantile(belief, 0.5, u));
+  dose.overshoot_probability = ChanceBelow(belief, low_edge, u);
+  dose.water_share = share(dose.add_ml);
+  const double slope_rel_sd =
+      std::sqrt(std::max(1e-4, after.sd * after.sd - now.sd * now.sd)) / fall;
+  const double distance = after.value - target;
+  const double told = 1.4142135623730951 * cup.last_rel_sd / fall;
+  const double slope_after =
+      1.0 /
+      std::sqrt(1.0 / (slope_rel_sd * slope_rel_sd) + 1.0 / (told * told));
+  const double later = AdditionsLeft(distance,
+                                     cup.last_rel_sd,
+                                     slope_after,
+                                     cup.last_rel_sd,
+                                     options,
+                                     cup.additions + 1);
+  dose.expected_additions_left = 1.0 + later;
+  dose.path_overshoot_probability = dose.overshoot_probability;
+  for (std::size_t k = 1; k <= static_cast<std::size_t>(later); ++k) {
+    dose.path_overshoot_probability += Allowance(options, cup.additions + k);
+  }
+  return dose;
+}
+
+}  // namespace flowkin

@@ -1,0 +1,51 @@
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/estimate.h"
+
+namespace flowkin {
+
+enum class ThinnerKind {
+  kWater,
+  kAdditive,  ///< flow additive, as for an activator
+  kMedium,    ///< pouring medium
+};
+
+/// "water", "additive" or "medium".
+const char* ThinnerKindName(ThinnerKind kind);
+
+/// A test of a cup and how much had been stirred in by then.
+struct CupTest {
+  double added_ml = 0.0;  ///< running total, >= 0, never falling
+  double ratio = 1.0;     ///< viscosity, cup over base coat, > 0
+  double rel_sd = 0.05;   ///< relative standard uncertainty of `ratio`, > 0
+};
+
+/// What happened to one cup with one thinner, oldest first.
+struct CupHistory {
+  double volume_ml = 0.0;  ///< before any addition, > 0
+  ThinnerKind thinner = ThinnerKind::kWater;
+  /// ln of the thinner's own ratio to the base coat, where it was tested.
+  std::optional<Estimate> thinner_ln_ratio;
+  std::vector<CupTest> tests;
+
+  /// Amounts stirred in, counted from the tests (two additions between two
+  /// tests count as one).
+  std::size_t Additions() const;
+  /// Tests since the last addition, >= 1 if there is any test.
+  std::size_t TestsSinceAddition() const;
+  /// ln(volume / start volume) at a running total.
+  double Growth(double added_ml) const;
+};
+
+/// Paint as she calls it; an empty colour is a colour of its own.
+struct PaintKey {
+  std::string brand;
+  std::string colour;
+};
+
+}  // namespace flowkin

@@ -1,0 +1,89 @@
+// Runs the dosing loop over many virtual cups and prints what came of them.
+//   dose_benchmark [cups per family and setting] [seed]
+
+#include <cstdio>
+#include <cstdlib>
+
+#include "tests/calibration/dose_trial.h"
+
+namespace {
+
+void PrintRow(const char* name, const flowkin::test::DoseTally& t) {
+  std::printf(
+      "%-34s %6zu %6.2f %6.2f %7.3f%% %7.2f%% %6zu %7.2f%% %9.1f %6zu %+6.2f "
+      "%5.2f\n",
+      name,
+      t.cups,
+      t.MeanAdditions(),
+      static_cast<double>(t.films) / static_cast<double>(t.cups),
+      100.0 * t.BelowShare(),
+      100.0 * t.InBandShare(),
+      t.unfinished,
+      100.0 * t.Coverage(),
+      t.overshoot_expected,
+      t.overshoots,
+      t.left_error / static_cast<double>(t.predicted),
+      t.left_absolute / static_cast<double>(t.predicted));
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  using flowkin::test::DoseTally;
+  using flowkin::test::DoseTrial;
+  using flowkin::test::LawFamily;
+  const auto cups =
+      static_cast<std::size_t>(argc > 1 ? std::atol(argv[1]) : 500);
+  const auto seed =
+      static_cast<std::uint64_t>(argc > 2 ? std::atol(argv[2]) : 1);
+  const bool tuning = argc > 3;
+  std::printf("%-34s %6s %6s %6s %8s %8s %6s %8s %9s %6s %6s %5s\n",
+              "cups",
+              "n",
+              "adds",
+              "films",
+              "below",
+              "in band",
+              "open",
+              "held",
+              "expected",
+              "over",
+              "left",
+              "|.|");
+  for (const std::size_t learned : {std::size_t{0}, std::size_t{3}}) {
+    for (const double band : {0.15, 0.10}) {
+      for (const double rel_sd : {0.02, 0.04, 0.07}) {
+        DoseTally all;
+        for (const LawFamily family : flowkin::test::kAllFamilies) {
+          if (tuning && (family == LawFamily::kQuemada ||
+                         family == LawFamily::kSucroseTable)) {
+            continue;
+          }
+          DoseTrial trial;
+          trial.families = {family};
+          trial.cups_per_family = cups;
+          trial.rel_sd = rel_sd;
+          trial.band = band;
+          trial.learned_cups = learned;
+          trial.seed = seed;
+          const DoseTally tally = RunDoseTrial(trial);
+          all.Add(tally);
+          if (band == 0.15 && rel_sd == 0.04) {
+            PrintRow(flowkin::test::LawFamilyName(family), tally);
+          }
+        }
+        char name[64];
+        std::snprintf(name,
+                      sizeof(name),
+                      "%s, band %.2f, scatter %.0f %%",
+                      learned == 0 ? "unknown" : "learned",
+                      band,
+                      100.0 * rel_sd);
+        PrintRow(name, all);
+        std::fflush(stdout);
+      }
+    }
+    break;
+  }
+  return 0;
+}
