@@ -36,6 +36,7 @@ int Main(int argc, char** argv) {
   app.require_subcommand(0, 1);
   const std::vector<Command> commands = {
       // clang-format off
+      AddDoseCommand(app),
       // clang-format on
   };
 

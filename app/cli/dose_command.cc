@@ -1,0 +1,200 @@
+#include <CLI/CLI.hpp>
+#include <cmath>
+#include <cstdio>
+#include <memory>
+#include <ostream>
+#include <string>
+
+#include "app/cli/command.h"
+#include "app/cli/cup_document.h"
+
+namespace flowkin {
+namespace {
+
+struct DoseArguments {
+  bool json = false;
+  std::string file;
+  std::string store;
+};
+
+const char* AdviceName(DoseAdvice advice) {
+  switch (advice) {
+    case DoseAdvice::kAdd:
+      return "add";
+    case DoseAdvice::kMatch:
+      return "match";
+    case DoseAdvice::kMeasure:
+    case DoseAdvice::kTooCoarse:
+    case DoseAdvice::kCannot:
+      return "measure";
+    case DoseAdvice::kRescue:
+      return "rescue";
+    case DoseAdvice::kLimit:
+      return "limit";
+  }
+  return "";
+}
+
+Json IntervalDocument(double value, const Interval& interval) {
+  Json document;
+  document["value"] = JsonNumber(value, 4);
+  document["low"] = JsonNumber(interval.low, 4);
+  document["high"] = JsonNumber(interval.high, 4);
+  document["level"] = interval.level;
+  return document;
+}
+
+Json Document(const DoseRequest& request, const DoseReport& report) {
+  const Dose& dose = report.dose;
+  Json document;
+  document["outcome"] = report.refused ? "refused" : "advised";
+  if (report.refused) {
+    document["reason"] = report.reason;
+  } else {
+    document["reason"] = nullptr;
+    document["advice"] = AdviceName(dose.advice);
+    document["add_ml"] = JsonNumber(report.add_ml);
+    if (request.unit) {
+      document["add_units"] = JsonNumber(report.add_units);
+      document["unit"] = request.unit->name;
+    }
+    document["predicted"] =
+        IntervalDocument(dose.predicted_median, dose.predicted);
+    document["overshoot_probability"] =
+        JsonNumber(dose.overshoot_probability, 3);
+    document["path_overshoot_probability"] =
+        JsonNumber(dose.path_overshoot_probability, 3);
+    document["water_share"] = JsonNumber(dose.water_share, 4);
+    document["expected_additions_left"] =
+        JsonNumber(dose.expected_additions_left, 2);
+    if (dose.advice == DoseAdvice::kRescue) {
+      document["rescue_total_ml"] = JsonNumber(report.rescue_total_ml, 4);
+    }
+    if (report.keep_back_ml) {
+      document["keep_back_ml"] = JsonNumber(*report.keep_back_ml, 3);
+    }
+  }
+  document["ratio_now"] =
+      IntervalDocument(dose.ratio_now_median, dose.ratio_now);
+  document["cautions"] = report.cautions;
+  return document;
+}
+
+std::string Format(const char* format, double a) {
+  char text[160];
+  std::snprintf(text, sizeof(text), format, a);
+  return text;
+}
+
+std::string Format(const char* format, double a, double b, double c) {
+  char text[160];
+  std::snprintf(text, sizeof(text), format, a, b, c);
+  return text;
+}
+
+std::string Amount(double ml) {
+  std::string text = Format("%.2f", ml);
+  while (text.back() == '0') text.pop_back();
+  if (text.back() == '.') text.pop_back();
+  return text + " mL";
+}
+
+void PrintForReading(std::ostream& out,
+                     const DoseRequest& request,
+                     const DoseReport& report) {
+  const Dose& dose = report.dose;
+  const std::string thinner = ThinnerKindName(request.cup.thinner);
+  out << Format(
+      "The cup is %.2f times as thick as the base coat (%.2f to "
+      "%.2f).\n",
+      dose.ratio_now_median,
+      dose.ratio_now.low,
+      dose.ratio_now.high);
+  switch (dose.advice) {
+    case DoseAdvice::kAdd:
+      if (report.add_units) {
+        out << "Add " << Format("%.0f", *report.add_units) << " x "
+            << request.unit->name << " (" << Amount(dose.add_ml) << ") of "
+            << thinner << ".\n";
+      } else {
+        out << "Add " << Amount(dose.add_ml) << " of " << thinner << ".\n";
+      }
+      out << Format("It should then be %.2f (%.2f to %.2f)",
+                    dose.predicted_median,
+                    dose.predicted.low,
+                    dose.predicted.high)
+          << Format("; the chance of too thin is %.2g %%.\n",
+                    100.0 * dose.overshoot_probability)
+          << Format("About %.0f addition(s) left, this one included; ",
+                    std::max(1.0, dose.expected_additions_left))
+          << Format("added so far and now: %.1f %% of the cup.\n",
+                    100.0 * dose.water_share);
+      if (report.keep_back_ml && *report.keep_back_ml >= 1.0) {
+        out << "Keep back " << Amount(std::round(*report.keep_back_ml))
+            << " of the unthinned paint before you start.\n";
+      }
+      break;
+    case DoseAdvice::kMatch:
+      out << "It matches: stop here.\n";
+      break;
+    case DoseAdvice::kMeasure:
+      out << "Film it again before deciding.\n";
+      break;
+    case DoseAdvice::kRescue:
+      if (report.add_ml) {
+        out << "It is too thin: put back " << Amount(*report.add_ml)
+            << " of the unthinned paint";
+        if (*report.rescue_total_ml > 1.2 * *report.add_ml) {
+          out << " (of " << Amount(*report.rescue_total_ml)
+              << " in all), stir and test";
+        }
+        out << ".\n";
+      } else {
+        out << "It is too thin.\n";
+      }
+      break;
+    case DoseAdvice::kLimit:
+      out << "Stop adding water here.\n";
+      break;
+    case DoseAdvice::kTooCoarse:
+    case DoseAdvice::kCannot:
+      break;
+  }
+  for (const std::string& caution : report.cautions) {
+    out << "Note: " << caution << '\n';
+  }
+}
+
+ExitStatus RunDose(const DoseArguments& arguments, Terminal& terminal) {
+  const Result<CupDocument> cup = ReadCupDocument(arguments.file, terminal.in);
+  if (!cup) return Fail(terminal, cup.error());
+  const Result<DoseReport> report = AdviseDose(cup->request, nullptr);
+  if (!report) return Fail(terminal, report.error());
+  if (arguments.json) {
+    PrintDocument(terminal, Document(cup->request, *report));
+  } else {
+    PrintForReading(terminal.out, cup->request, *report);
+  }
+  if (report->refused) {
+    return Fail(terminal, ExitStatus::kRefused, report->reason);
+  }
+  return ExitStatus::kDone;
+}
+
+}  // namespace
+
+Command AddDoseCommand(CLI::App& parent) {
+  auto arguments = std::make_shared<DoseArguments>();
+  CLI::App* app = parent.add_subcommand(
+      "dose", "Says what to add to a cup next, from its history");
+  app->add_flag("--json", arguments->json, "Print one JSON document");
+  app->add_option("--file",
+                  arguments->file,
+                  "Cup to read, as JSON; without it, standard input");
+  app->add_option("--store", arguments->store, "Brand book to use");
+  return {app, [arguments](Terminal& terminal) {
+            return RunDose(*arguments, terminal);
+          }};
+}
+
+}  // namespace flowkin
