@@ -1,0 +1,62 @@
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+namespace flowkin {
+
+/// One lift of the stick and what ran off it afterwards. Pixels are those of
+/// the upright frame, rows count downwards, times are seconds of real time
+/// since the clip's first frame.
+struct StreamEpisode {
+  double rest_s = 0.0;  ///< the raised stick was first seen at rest
+  /// The stick's lower edge leaves the paint; meaningful if `lift_seen`.
+  double lift_s = 0.0;
+  double lift_sd_s = 0.0;
+  bool lift_seen = false;
+
+  double stick_center_x_px = 0.0;
+  double stick_width_px = 0.0;
+  double stick_bottom_y_px = 0.0;
+  double pool_y_px = 0.0;
+  /// Column of the stream when the stick came to rest.
+  double stream_x_px = 0.0;
+
+  /// The fall from stick to paint is cut into this many equal pieces, piece 0
+  /// uppermost.
+  int num_pieces = 0;
+  std::vector<double> t_s;
+  /// How much of the stream of a moment ago is still there: about 1 while it
+  /// runs, about 0 where it has gone. [sample * num_pieces + piece]
+  std::vector<float> presence;
+  std::vector<float> presence_sd;
+  /// Width of the stream from its contrast, px; negative where the picture
+  /// does not tell it. Same layout.
+  std::vector<float> width_px;
+  /// Sideways shift of the stream since `rest_s`, one per sample.
+  std::vector<float> shift_px;
+  /// Strength of a second stream off the same stick, as a share of the first.
+  double second_stream = 0.0;
+};
+
+/// What StreamTracker saw of a whole clip.
+struct StreamTrack {
+  int width_px = 0;
+  int height_px = 0;
+  std::int64_t num_frames = 0;
+  double duration_s = 0.0;
+  /// Of the reduced picture, 0 to 255, mean over the clip.
+  double mean_luma = 0.0;
+  double luma_spread = 0.0;
+  /// Mean strength of fine detail against `luma_spread`; near 0 in a blurred
+  /// picture.
+  double sharpness = 0.0;
+  /// Largest share of the picture that changed within a tenth of a second.
+  double most_motion = 0.0;
+  /// Something narrow and upright moved and came to rest, but nothing fell
+  /// from it.
+  int rests_without_stream = 0;
+  std::vector<StreamEpisode> episodes;
+};
+
+}  // namespace flowkin

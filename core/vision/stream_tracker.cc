@@ -1,0 +1,740 @@
+#include "core/vision/stream_tracker.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdint>
+#include <cstdlib>
+#include <deque>
+#include <limits>
+#include <numeric>
+#include <opencv2/imgproc.hpp>
+#include <optional>
+#include <utility>
+#include <vector>
+
+namespace flowkin {
+namespace {
+
+constexpr int kStripRows = 128;
+constexpr double kSamplesPerEFold = 800.0;
+
+struct Reduced {
+  double t_s;
+  cv::Mat image;
+};
+
+double MedianOf(std::vector<float>& v) {
+  if (v.empty()) return 0.0;
+  const auto mid = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
+  std::nth_element(v.begin(), mid, v.end());
+  return *mid;
+}
+
+/// The tallest band of changed columns between two reduced pictures.
+struct Band {
+  int left, right, top, bottom;  // [left, right), [top, bottom)
+};
+
+// Difference with row-wise lighting (flicker, rolling-shutter bands, exposure)
+// taken out: a stick is narrow against the picture, so a row's median change
+// is the lamp's.
+cv::Mat LightFreeDifference(const cv::Mat& now, const cv::Mat& before) {
+  cv::Mat d;
+  cv::subtract(now, before, d, cv::noArray(), CV_16S);
+  std::vector<float> row(static_cast<std::size_t>(d.cols));
+  for (int y = 0; y < d.rows; ++y) {
+    auto* p = d.ptr<std::int16_t>(y);
+    for (int x = 0; x < d.cols; ++x) row[static_cast<std::size_t>(x)] = p[x];
+    const auto m = static_cast<std::int16_t>(std::lround(MedianOf(row)));
+    for (int x = 0; x < d.cols; ++x) p[x] = static_cast<std::int16_t>(p[x] - m);
+  }
+  return d;
+}
+
+double RobustSigma(const cv::Mat& d) {
+  std::vector<float> v;
+  v.reserve(static_cast<std::size_t>(d.total() / 7 + 1));
+  for (int y = 0; y < d.rows; ++y) {
+    const auto* p = d.ptr<std::int16_t>(y);
+    for (int x = y % 7; x < d.cols; x += 7)
+      v.push_back(static_cast<float>(std::abs(p[x])));
+  }
+  return std::max(0.7, 1.4826 * MedianOf(v));
+}
+
+std::optional<Band> FindBand(const cv::Mat& now, const cv::Mat& before) {
+  const cv::Mat d = LightFreeDifference(now, before);
+  const double threshold = std::max(6.0, 5.0 * RobustSigma(d));
+  cv::Mat changed = cv::abs(d) > threshold;
+  // Clean single pixels, then bridge a stick whose middle looks like what
+  // stands behind it.
+  cv::Mat mask;
+  cv::medianBlur(changed, mask, 3);
+  const int bridge = std::max(3, now.cols / 24) | 1;
+  cv::morphologyEx(mask,
+                   mask,
+                   cv::MORPH_CLOSE,
+                   cv::getStructuringElement(cv::MORPH_RECT, {bridge, 3}));
+  cv::Mat columns;
+  cv::reduce(mask / 255, columns, 0, cv::REDUCE_SUM, CV_32S);
+  const int* n = columns.ptr<int>();
+  const int best = static_cast<int>(std::max_element(n, n + columns.cols) - n);
+  if (n[best] < now.rows / 10) return std::nullopt;
+  Band band{best, best + 1, 0, 0};
+  while (band.left > 0 && n[band.left - 1] * 2 > n[best]) --band.left;
+  while (band.right < now.cols && n[band.right] * 2 > n[best]) ++band.right;
+  // Rows: the longest run in which most of the band changed.
+  cv::Mat rows;
+  cv::reduce(mask.colRange(band.left, band.right) / 255,
+             rows,
+             1,
+             cv::REDUCE_SUM,
+             CV_32S);
+  int run = 0, longest = 0, gap = 0;
+  const int width = band.right - band.left;
+  for (int y = 0; y < now.rows; ++y) {
+    if (rows.at<int>(y) * 2 > width) {
+      run += gap + 1;
+      gap = 0;
+      if (run > longest) {
+        longest = run;
+        band.bottom = y + 1;
+        band.top = y + 1 - run;
+      }
+    } else if (run > 0 && ++gap > now.rows / 40) {
+      run = gap = 0;
+    }
+  }
+  if (longest < now.rows / 10) return std::nullopt;
+  return band;
+}
+
+// Strength of the stick's two upright edges in each row.
+std::vector<float> EdgeProfile(const cv::Mat& image, int left, int right) {
+  std::vector<float> e(static_cast<std::size_t>(image.rows), 0.0F);
+  const int reach = 3;
+  for (int y = 0; y < image.rows; ++y) {
+    const auto* p = image.ptr<std::uint8_t>(y);
+    float sum = 0.0F;
+    for (const int edge : {left, right}) {
+      int strongest = 0;
+      for (int x = std::max(1, edge - reach);
+           x <= std::min(image.cols - 2, edge + reach);
+           ++x)
+        strongest = std::max(strongest, std::abs(p[x + 1] - p[x - 1]));
+      sum += static_cast<float>(std::min(strongest, 40));
+    }
+    e[static_cast<std::size_t>(y)] = sum;
+  }
+  return e;
+}
+
+struct Step {
+  double row = 0.0;       // first row below the stick's end
+  double contrast = 0.0;  // fall of edge strength there
+};
+
+// The row where the edges end: the lowest of the marked falls of edge
+// strength. (Higher falls are the end of the coat on the stick.)
+Step FindEdgeEnd(const std::vector<float>& e, int top, int bottom, int reach) {
+  std::vector<double> sum(e.size() + 1, 0.0);
+  for (std::size_t i = 0; i < e.size(); ++i) sum[i + 1] = sum[i] + e[i];
+  std::vector<double> fall(e.size() + 1, 0.0);
+  double largest = 0.0;
+  const auto mean = [&](int from, int to) {
+    return (sum[static_cast<std::size_t>(to)] -
+            sum[static_cast<std::size_t>(from)]) /
+           (to - from);
+  };
+  for (int y = top + reach / 2; y <= bottom - reach / 2; ++y) {
+    const double f = mean(std::max(top, y - reach), y) -
+                     mean(y, std::min(bottom, y + reach));
+    fall[static_cast<std::size_t>(y)] = f;
+    largest = std::max(largest, f);
+  }
+  for (int y = bottom - reach / 2; y >= top + reach / 2; --y) {
+    const double f = fall[static_cast<std::size_t>(y)];
+    if (f < 0.6 * largest) continue;
+    // Climb to the top of this fall.
+    int peak = y;
+    for (int k = y; k >= std::max(top, y - reach); --k)
+      if (fall[static_cast<std::size_t>(k)] >
+          fall[static_cast<std::size_t>(peak)])
+        peak = k;
+    return {static_cast<double>(peak), fall[static_cast<std::size_t>(peak)]};
+  }
+  return {};
+}
+
+/// The strip around the stream of one frame, rows averaged into at most
+/// kStripRows, columns at full resolution.
+struct Strip {
+  double t_s = 0.0;
+  double shift_px = 0.0;
+  std::vector<std::uint8_t> pixels;  // [row][column]
+};
+
+struct StripGeometry {
+  int rows = 0, cols = 0;
+  int first_row_px = 0, row_height_px = 1;
+  int half_width_px = 0;
+};
+
+/// From strips to presence and width per piece of the fall.
+class StripAnalysis {
+ public:
+  StripAnalysis(const std::vector<Strip>& strips,
+                const StripGeometry& geometry,
+                StreamEpisode& episode)
+      : strips_(strips), geometry_(geometry), episode_(episode) {}
+
+  void Run() {
+    const double height = episode_.pool_y_px - episode_.stick_bottom_y_px;
+    const auto row_of = [&](double y_px) {
+      return (y_px - geometry_.first_row_px) / geometry_.row_height_px;
+    };
+    top_ = std::clamp(
+        static_cast<int>(row_of(episode_.stick_bottom_y_px + 0.03 * height)) +
+            1,
+        0,
+        geometry_.rows);
+    bottom_ = std::clamp(
+        static_cast<int>(row_of(episode_.pool_y_px)) + 1, 0, geometry_.rows);
+    if (bottom_ - top_ < 2 * kPieces || strips_.size() < 8) return;
+    core_ = std::clamp(static_cast<int>(0.2 * episode_.stick_width_px),
+                       4,
+                       geometry_.half_width_px - 4);
+    Center();
+    Background();
+    Present();
+    Widths();
+  }
+
+ private:
+  using Profile = std::vector<float>;  // rows x (2 core + 1), flanks removed
+
+  int Columns() const { return 2 * core_ + 1; }
+
+  // The rows of one strip about column `offset` from its middle, each less
+  // the straight line between its flanks.
+  Profile Cut(const Strip& strip, int offset) const {
+    const int columns = Columns();
+    const int left = geometry_.half_width_px + offset - core_;
+    Profile out(static_cast<std::size_t>((bottom_ - top_) * columns));
+    const auto flank = [&](const std::uint8_t* row, int from) {
+      int sum = 0;
+      for (int k = 0; k < kFlank; ++k)
+        sum += row[std::clamp(from + k, 0, geometry_.cols - 1)];
+      return static_cast<float>(sum) / kFlank;
+    };
+    for (int r = top_; r < bottom_; ++r) {
+      const std::uint8_t* row =
+          strip.pixels.data() + static_cast<std::size_t>(r) *
+                                    static_cast<std::size_t>(geometry_.cols);
+      const float a = flank(row, left - kFlank);
+      const float b = flank(row, left + columns);
+      float* to = out.data() + static_cast<std::size_t>((r - top_) * columns);
+      for (int c = 0; c < columns; ++c) {
+        const int x = std::clamp(left + c, 0, geometry_.cols - 1);
+        to[c] = static_cast<float>(row[x]) -
+                (a + (b - a) * static_cast<float>(c) /
+                         static_cast<float>(columns - 1));
+      }
+    }
+    return out;
+  }
+
+  // Follows the stream sideways, a pixel a frame at the most, by its likeness
+  // to what it was a moment ago.
+  void Center() {
+    int offset = 0;
+    const int limit = geometry_.half_width_px - core_ - kFlank / 2;
+    Profile likeness = Cut(strips_.front(), 0);
+    for (const Strip& strip : strips_) {
+      Profile best;
+      double best_score = -std::numeric_limits<double>::max();
+      int best_offset = offset;
+      for (int d = -1; d <= 1; ++d) {
+        if (std::abs(offset + d) > limit) continue;
+        Profile cut = Cut(strip, offset + d);
+        double score = 0.0;
+        for (std::size_t i = 0; i < cut.size(); ++i)
+          score += static_cast<double>(cut[i]) * likeness[i];
+        if (score > best_score) {
+          best_score = score;
+          best_offset = offset + d;
+          best = std::move(cut);
+        }
+      }
+      offset = best_offset;
+      for (std::size_t i = 0; i < likeness.size(); ++i)
+        likeness[i] += 0.07F * (best[i] - likeness[i]);
+      cuts_.push_back(std::move(best));
+      episode_.t_s.push_back(strip.t_s);
+      episode_.shift_px.push_back(static_cast<float>(strip.shift_px + offset));
+    }
+  }
+
+  // What stands behind the stream: the median of the last moments of the
+  // clip, when it has gone.
+  void Background() {
+    const std::size_t n = cuts_.size();
+    const double end = episode_.t_s.back();
+    std::size_t from = n - std::min<std::size_t>(n, 5);
+    while (from > 0 && end - episode_.t_s[from - 1] < 0.4) --from;
+    background_.resize(cuts_.front().size());
+    std::vector<float> values(n - from);
+    for (std::size_t i = 0; i < background_.size(); ++i) {
+      for (std::size_t k = from; k < n; ++k) values[k - from] = cuts_[k][i];
+      background_[i] = static_cast<float>(MedianOf(values));
+    }
+  }
+
+  // Mean over a piece's rows, background taken away.
+  std::vector<float> PieceProfile(const Profile& cut, int piece) const {
+    const int rows = bottom_ - top_;
+    const int r0 = piece * rows / kPieces;
+    const int r1 = (piece + 1) * rows / kPieces;
+    std::vector<float> mean(static_cast<std::size_t>(Columns()), 0.0F);
+    for (int r = r0; r < r1; ++r)
+      for (int c = 0; c < Columns(); ++c) {
+        const auto i = static_cast<std::size_t>(r * Columns() + c);
+        mean[static_cast<std::size_t>(c)] += cut[i] - background_[i];
+      }
+    for (float& m : mean) m /= static_cast<float>(r1 - r0);
+    return mean;
+  }
+
+  void Present() {
+    const std::size_t n = cuts_.size();
+    episode_.num_pieces = kPieces;
+    episode_.presence.assign(n * kPieces, 1.0F);
+    episode_.presence_sd.assign(n * kPieces, 10.0F);
+    profiles_.resize(kPieces);
+    for (int piece = 0; piece < kPieces; ++piece) {
+      auto& y = profiles_[static_cast<std::size_t>(piece)];
+      for (const Profile& cut : cuts_) y.push_back(PieceProfile(cut, piece));
+      // Noise of one value from neighbouring frames: not from the same
+      // picture twice, which a slow codec repeats.
+      std::vector<float> steps;
+      for (std::size_t i = 2; i < n; ++i)
+        for (std::size_t c = 0; c < y[i].size(); c += 3)
+          steps.push_back(std::abs(y[i][c] - y[i - 2][c]));
+      const double noise = std::max(0.05, 1.4826 * MedianOf(steps) / 1.414);
+      for (std::size_t i = 1; i < n; ++i) {
+        // The stream of a moment ago.
+        std::vector<double> then(y[i].size(), 0.0);
+        int count = 0;
+        for (std::size_t k = i; k-- > 0;) {
+          const double ago = episode_.t_s[i] - episode_.t_s[k];
+          if (ago > kThenFrom_s && count >= 3) break;
+          if (ago < kThenTo_s && i - k < 2) continue;
+          if (ago < kThenTo_s && k > 0 && count == 0 &&
+              episode_.t_s[i] - episode_.t_s[k - 1] < kThenFrom_s)
+            continue;
+          for (std::size_t c = 0; c < then.size(); ++c) then[c] += y[k][c];
+          ++count;
+        }
+        if (count < 2) continue;
+        double power = 0.0, now = 0.0;
+        for (std::size_t c = 0; c < then.size(); ++c) {
+          then[c] /= count;
+          power += then[c] * then[c];
+          now += then[c] * y[i][c];
+        }
+        const std::size_t at = i * kPieces + static_cast<std::size_t>(piece);
+        // The template's own noise adds to its power.
+        const double own =
+            noise * noise * static_cast<double>(then.size()) / count;
+        if (power < 4.0 * own) continue;
+        episode_.presence[at] = static_cast<float>(now / power);
+        episode_.presence_sd[at] = static_cast<float>(noise / std::sqrt(power));
+      }
+    }
+  }
+
+  // Equivalent width: contrast summed across the stream over the contrast of
+  // its middle while it was thick. Blur and pixel size drop out of the sum.
+  void Widths() {
+    const std::size_t n = cuts_.size();
+    episode_.width_px.assign(n * kPieces, -1.0F);
+    for (int piece = 0; piece < kPieces; ++piece) {
+      const auto& y = profiles_[static_cast<std::size_t>(piece)];
+      const std::size_t early = std::min<std::size_t>(n, 10);
+      std::vector<double> mean(static_cast<std::size_t>(Columns()), 0.0);
+      for (std::size_t i = 0; i < early; ++i)
+        for (std::size_t c = 0; c < mean.size(); ++c)
+          mean[c] += y[i][c] / static_cast<double>(early);
+      double plateau = 0.0;
+      for (int c = core_ - 1; c <= core_ + 1; ++c)
+        plateau += mean[static_cast<std::size_t>(c)] / 3.0;
+      double inside = 0.0, all = 0.0;
+      for (const double m : mean) {
+        inside += m / plateau;
+        all += std::abs(m / plateau);
+      }
+      // One colour across and several pixels wide, or the sum means nothing.
+      if (std::abs(plateau) < 8.0 || inside < 4.0 || all > 1.25 * inside)
+        continue;
+      for (std::size_t i = 0; i < n; ++i) {
+        double sum = 0.0;
+        for (const float v : y[i]) sum += v;
+        episode_.width_px[i * kPieces + static_cast<std::size_t>(piece)] =
+            static_cast<float>(std::max(0.0, sum / plateau));
+      }
+    }
+  }
+
+  static constexpr int kPieces = 14;
+  static constexpr int kFlank = 6;
+  static constexpr double kThenFrom_s = 0.35;
+  static constexpr double kThenTo_s = 0.05;
+
+  const std::vector<Strip>& strips_;
+  const StripGeometry& geometry_;
+  StreamEpisode& episode_;
+  int top_ = 0, bottom_ = 0, core_ = 0;
+  std::vector<Profile> cuts_;
+  Profile background_;
+  std::vector<std::vector<std::vector<float>>> profiles_;
+};
+
+}  // namespace
+
+class StreamTracker::Impl {
+ public:
+  explicit Impl(const StreamTrackerOptions& options) : options_(options) {}
+
+  void Add(const Frame& frame) {
+    const int longest = std::max(frame.luma.rows, frame.luma.cols);
+    factor_ = std::max(1, (longest + 639) / 640);
+    Reduced now{frame.TimeS(), {}};
+    if (factor_ == 1) {
+      now.image = frame.luma.clone();
+    } else {
+      cv::resize(frame.luma,
+                 now.image,
+                 {frame.luma.cols / factor_, frame.luma.rows / factor_},
+                 0,
+                 0,
+                 cv::INTER_AREA);
+    }
+    ++track_.num_frames;
+    track_.duration_s = now.t_s;
+    track_.width_px = frame.luma.cols;
+    track_.height_px = frame.luma.rows;
+    if (now.t_s >= next_check_s_ && ring_.size() > 4) {
+      next_check_s_ = now.t_s + 1.0 / 12.0;
+      Look(now);
+      Check(now, frame);
+    }
+    if (recording_) Record(frame);
+    if (ring_.empty() || now.t_s - ring_.back().t_s > 1.0 / 70.0) {
+      while (!ring_.empty() &&
+             now.t_s - ring_.front().t_s > options_.look_back_s)
+        ring_.pop_front();
+      ring_.push_back(std::move(now));
+    }
+  }
+
+  StreamTrack Finish() {
+    EndEpisode();
+    if (looks_ > 0) {
+      track_.mean_luma /= looks_;
+      track_.luma_spread /= looks_;
+      track_.sharpness /= looks_;
+    }
+    return std::move(track_);
+  }
+
+ private:
+  // What the picture as a whole is like, for the words of a refusal.
+  void Look(const Reduced& now) {
+    cv::Scalar mean, spread;
+    cv::meanStdDev(now.image, mean, spread);
+    cv::Mat detail;
+    cv::Laplacian(now.image, detail, CV_16S);
+    track_.mean_luma += mean[0];
+    track_.luma_spread += spread[0];
+    track_.sharpness += cv::mean(cv::abs(detail))[0] / std::max(1.0, spread[0]);
+    ++looks_;
+    const Reduced* before = &ring_.front();
+    for (const Reduced& r : ring_)
+      if (now.t_s - r.t_s >= 0.1) before = &r;
+    const cv::Mat d = LightFreeDifference(now.image, before->image);
+    const cv::Mat moved = cv::abs(d) > std::max(8.0, 6.0 * RobustSigma(d));
+    track_.most_motion = std::max(track_.most_motion,
+                                  static_cast<double>(cv::countNonZero(moved)) /
+                                      static_cast<double>(moved.total()));
+  }
+
+  void Check(const Reduced& now, const Frame& frame) {
+    const Reduced& before = ring_.front();
+    // The same lift is seen until it has left the ring.
+    if (recording_ && before.t_s < episode_.rest_s) return;
+    const auto band = FindBand(now.image, before.image);
+    if (!band || band->right - band->left < 6) return;
+    const int width = band->right - band->left;
+    if (recording_ && width * factor_ < 0.6 * episode_.stick_width_px) return;
+    const int rows = now.image.rows;
+    const auto end_of = [&](const cv::Mat& image) {
+      return FindEdgeEnd(
+          EdgeProfile(image, band->left, band->right), 0, rows, width);
+    };
+    const Step end_now = end_of(now.image);
+    // At rest: the end has not moved for a while.
+    for (std::size_t i = ring_.size(); i-- > 0 && now.t_s - ring_[i].t_s < 0.2;)
+      if (std::abs(end_of(ring_[i].image).row - end_now.row) > 2.5) return;
+    std::vector<double> t, b;
+    for (const Reduced& r : ring_) {
+      t.push_back(r.t_s);
+      b.push_back(end_of(r.image).row);
+    }
+    // Where the dipped stick met the paint: the place its edges ended most
+    // often while they ended lower than now.
+    std::vector<int> votes(static_cast<std::size_t>(rows) + 2, 0);
+    const double least = end_now.row + 0.06 * rows;
+    for (const double row : b)
+      if (row > least) ++votes[static_cast<std::size_t>(row)];
+    int best = 0;
+    double pool = 0.0;
+    for (std::size_t y = 1; y + 1 < votes.size(); ++y) {
+      const int v = votes[y - 1] + votes[y] + votes[y + 1];
+      if (v > best) {
+        best = v;
+        pool = static_cast<double>(y);
+      }
+    }
+    if (best < 3) return;
+    StreamEpisode e;
+    e.rest_s = now.t_s;
+    e.stick_center_x_px = 0.5 * (band->left + band->right) * factor_;
+    e.stick_width_px = width * factor_;
+    e.stick_bottom_y_px = end_now.row * factor_;
+    e.pool_y_px = pool * factor_;
+    FitLift(t, b, end_now.row, pool, e);
+    EndEpisode();
+    Start(frame, e);
+  }
+
+  // The lower edge's way up is close to a straight line: a robust fit through
+  // the middle of it, prolonged to the paint's surface.
+  void FitLift(const std::vector<double>& t,
+               const std::vector<double>& b,
+               double end,
+               double pool,
+               StreamEpisode& e) const {
+    const double height = pool - end;
+    std::vector<std::size_t> way;
+    for (std::size_t i = 0; i < t.size(); ++i)
+      if (b[i] > end + 0.1 * height && b[i] < pool - 0.04 * height)
+        way.push_back(i);
+    double best_score = 0.0, best_t = 0.0, best_slope = 0.0;
+    int best_n = 0;
+    for (std::size_t i = 0; i < way.size(); ++i) {
+      for (std::size_t j = i + 1; j < way.size(); ++j) {
+        const double dt = t[way[j]] - t[way[i]];
+        const double slope = (b[way[j]] - b[way[i]]) / dt;  // rows per second
+        if (slope > -0.25 * height) continue;
+        const double cross = t[way[i]] + (pool - b[way[i]]) / slope;
+        if (cross < t.front() - 0.2) continue;
+        double score = 0.0;
+        int n = 0;
+        for (std::size_t k = 0; k < t.size(); ++k) {
+          const double fit = pool + slope * (t[k] - cross);
+          if (fit > pool || fit < end + 0.25 * height) continue;
+          const double miss = (b[k] - fit) / (0.03 * height + 1.0);
+          if (std::abs(miss) < 1.0) {
+            score += 1.0 - miss * miss;
+            ++n;
+          } else {
+            score -= 0.7;
+          }
+        }
+        if (score > best_score) {
+          best_score = score;
+          best_t = cross;
+          best_slope = slope;
+          best_n = n;
+        }
+      }
+    }
+    if (best_n < 3) return;
+    e.lift_seen = true;
+    e.lift_s = best_t;
+    e.lift_sd_s = (0.03 * height + 1.0) / std::abs(best_slope) /
+                  std::sqrt(static_cast<double>(best_n));
+  }
+
+  void Start(const Frame& frame, const StreamEpisode& episode) {
+    episode_ = episode;
+    recording_ = true;
+    strips_.clear();
+    StripGeometry& g = geometry_;
+    g.half_width_px =
+        std::clamp(static_cast<int>(0.45 * episode.stick_width_px), 14, 48);
+    g.cols = 2 * g.half_width_px + 1;
+    const double height = episode.pool_y_px - episode.stick_bottom_y_px;
+    g.first_row_px = std::max(
+        0, static_cast<int>(episode.stick_bottom_y_px - 0.05 * height));
+    const int end = std::min(
+        frame.luma.rows, static_cast<int>(episode.pool_y_px + 0.05 * height));
+    g.row_height_px =
+        std::max(1, (end - g.first_row_px + kStripRows - 1) / kStripRows);
+    g.rows = (end - g.first_row_px) / g.row_height_px;
+    episode_.stream_x_px = StreamColumn(frame.luma);
+    reference_ = StickProfile(frame.luma);
+    shift_px_ = 0.0;
+  }
+
+  void EndEpisode() {
+    if (!recording_) return;
+    recording_ = false;
+    if (strips_.empty()) return;
+    StripAnalysis(strips_, geometry_, episode_).Run();
+    if (episode_.num_pieces > 0) track_.episodes.push_back(std::move(episode_));
+    episode_ = {};
+    strips_.clear();
+  }
+
+  // Column where the stream stands: the strongest narrow upright line under
+  // the stick.
+  double StreamColumn(const cv::Mat& luma) const {
+    const int y0 = static_cast<int>(
+        episode_.stick_bottom_y_px +
+        0.1 * (episode_.pool_y_px - episode_.stick_bottom_y_px));
+    const int y1 = static_cast<int>(episode_.pool_y_px);
+    const int reach = static_cast<int>(0.55 * episode_.stick_width_px);
+    const int x0 = static_cast<int>(episode_.stick_center_x_px);
+    const int line =
+        std::max(2, static_cast<int>(episode_.stick_width_px / 12));
+    double best = -1.0, best_x = x0;
+    for (int x = x0 - reach; x <= x0 + reach; ++x) {
+      if (x - 3 * line < 0 || x + 3 * line >= luma.cols) continue;
+      double power = 0.0;
+      for (int y = y0; y < y1; ++y) {
+        const auto* p = luma.ptr<std::uint8_t>(y) + x;
+        int middle = 0, sides = 0;
+        for (int k = -line / 2; k <= line / 2; ++k) {
+          middle += 2 * p[k];
+          sides += p[k - 2 * line] + p[k + 2 * line];
+        }
+        power += std::abs(middle - sides);
+      }
+      if (power > best) {
+        best = power;
+        best_x = x;
+      }
+    }
+    return best_x;
+  }
+
+  std::vector<float> StickProfile(const cv::Mat& luma) const {
+    const double w = episode_.stick_width_px;
+    const int y0 =
+        std::max(0, static_cast<int>(episode_.stick_bottom_y_px - 0.9 * w));
+    const int y1 = std::max(
+        y0 + 4, static_cast<int>(episode_.stick_bottom_y_px - 0.15 * w));
+    const int x0 =
+        std::max(0, static_cast<int>(episode_.stick_center_x_px - w));
+    const int x1 =
+        std::min(luma.cols, static_cast<int>(episode_.stick_center_x_px + w));
+    cv::Mat profile;
+    cv::reduce(luma(cv::Range(y0, y1), cv::Range(x0, x1)),
+               profile,
+               0,
+               cv::REDUCE_AVG,
+               CV_32F);
+    std::vector<float> g(static_cast<std::size_t>(profile.cols), 0.0F);
+    for (int x = 1; x + 1 < profile.cols; ++x)
+      g[static_cast<std::size_t>(x)] =
+          profile.at<float>(x + 1) - profile.at<float>(x - 1);
+    return g;
+  }
+
+  double EdgeShift(const std::vector<float>& now, int from, int to) const {
+    const int reach = 6;
+    const int around = static_cast<int>(std::lround(shift_px_));
+    std::array<double, 2 * reach + 1> miss{};
+    for (int d = -reach; d <= reach; ++d) {
+      double sum = 0.0;
+      int count = 0;
+      for (int x = from; x < to; ++x) {
+        const int xx = x + d + around;
+        if (xx < 0 || xx >= static_cast<int>(now.size())) continue;
+        const double m = now[static_cast<std::size_t>(xx)] -
+                         reference_[static_cast<std::size_t>(x)];
+        sum += std::min(m * m, 400.0);
+        ++count;
+      }
+      miss[static_cast<std::size_t>(d + reach)] =
+          count > 0 ? sum / count : 400.0;
+    }
+    const auto best = std::min_element(miss.begin(), miss.end());
+    double shift = static_cast<double>(best - miss.begin());
+    if (best != miss.begin() && best + 1 != miss.end()) {
+      const double curve = best[-1] - 2 * best[0] + best[1];
+      if (curve > 0) shift += 0.5 * (best[-1] - best[1]) / curve;
+    }
+    return shift - reach + around;
+  }
+
+  void Record(const Frame& frame) {
+    // Sideways shift of the stick: the mean of its two edges, so that a coat
+    // that drains and narrows does not count.
+    const std::vector<float> now = StickProfile(frame.luma);
+    const int n = static_cast<int>(std::min(now.size(), reference_.size()));
+    shift_px_ = 0.5 * (EdgeShift(now, 0, n / 2) + EdgeShift(now, n / 2, n));
+    const double t_s = frame.TimeS();
+    if (!strips_.empty() &&
+        t_s - strips_.back().t_s < (t_s - episode_.lift_s) / kSamplesPerEFold)
+      return;
+    Strip strip{t_s, std::round(shift_px_), {}};
+    const StripGeometry& g = geometry_;
+    strip.pixels.resize(static_cast<std::size_t>(g.rows * g.cols));
+    const int x0 =
+        static_cast<int>(std::lround(episode_.stream_x_px + shift_px_)) -
+        g.half_width_px;
+    std::vector<int> sum(static_cast<std::size_t>(g.cols));
+    for (int r = 0; r < g.rows; ++r) {
+      std::fill(sum.begin(), sum.end(), 0);
+      for (int k = 0; k < g.row_height_px; ++k) {
+        const auto* p = frame.luma.ptr<std::uint8_t>(g.first_row_px +
+                                                     r * g.row_height_px + k);
+        for (int c = 0; c < g.cols; ++c)
+          sum[static_cast<std::size_t>(c)] +=
+              p[std::clamp(x0 + c, 0, frame.luma.cols - 1)];
+      }
+      for (int c = 0; c < g.cols; ++c)
+        strip.pixels[static_cast<std::size_t>(r * g.cols + c)] =
+            static_cast<std::uint8_t>(
+                (sum[static_cast<std::size_t>(c)] + g.row_height_px / 2) /
+                g.row_height_px);
+    }
+    strips_.push_back(std::move(strip));
+  }
+
+  StreamTrackerOptions options_;
+  StreamTrack track_;
+  int factor_ = 1;
+  int looks_ = 0;
+  bool recording_ = false;
+  double next_check_s_ = 0.0;
+  std::deque<Reduced> ring_;
+  StreamEpisode episode_;
+  StripGeometry geometry_;
+  std::vector<Strip> strips_;
+  double shift_px_ = 0.0;
+  std::vector<float> reference_;
+};
+
+StreamTracker::StreamTracker(const StreamTrackerOptions& options)
+    : impl_(std::make_unique<Impl>(options)) {}
+StreamTracker::~StreamTracker() = default;
+StreamTracker::StreamTracker(StreamTracker&&) noexcept = default;
+StreamTracker& StreamTracker::operator=(StreamTracker&&) noexcept = default;
+void StreamTracker::Add(const Frame& frame) { impl_->Add(frame); }
+StreamTrack StreamTracker::Finish() { return impl_->Finish(); }
+
+}  // namespace flowkin

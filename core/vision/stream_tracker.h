@@ -1,0 +1,41 @@
+#pragma once
+
+#include <memory>
+
+#include "core/track/stream_track.h"
+#include "core/video/frame.h"
+
+namespace flowkin {
+
+/// Lengths as shares of the picture, times in seconds.
+struct StreamTrackerOptions {
+  /// How far back the tracker can see when a raised stick is noticed: must
+  /// cover the lift. > 0.
+  double look_back_s = 3.0;
+};
+
+/// Watches a stream test: a stick stands dipped in the paint, is lifted and
+/// held, paint runs off its lower edge as a stream that thins, breaks, drips.
+///
+/// One pass, in time order. Keeps a short ring of reduced pictures until a
+/// stick at rest with something below it is seen that was not there before,
+/// then a narrow strip around the stream of every frame, thinned so that its
+/// spacing stays a fixed small share of the time since the lift (memory grows
+/// with the logarithm of the test's length, not with the clip's).
+class StreamTracker {
+ public:
+  explicit StreamTracker(const StreamTrackerOptions& options = {});
+  ~StreamTracker();
+  StreamTracker(StreamTracker&&) noexcept;
+  StreamTracker& operator=(StreamTracker&&) noexcept;
+
+  void Add(const Frame& frame);
+  /// Ends the clip. Call once.
+  StreamTrack Finish();
+
+ private:
+  class Impl;
+  std::unique_ptr<Impl> impl_;
+};
+
+}  // namespace flowkin
