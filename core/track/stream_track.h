@@ -30,7 +30,10 @@ struct StreamEpisode {
   /// runs, about 0 where it has gone. [sample * num_pieces + piece]
   std::vector<float> presence;
   std::vector<float> presence_sd;
-  /// Width of the stream from its contrast, px; negative where the picture
+  /// Contrast against what stands behind, in standard deviations of the
+  /// picture's noise; about 1 where nothing is. Same layout.
+  std::vector<float> strength;
+  /// Width of the stream at half its contrast, px; negative where the picture
   /// does not tell it. Same layout.
   std::vector<float> width_px;
   /// Sideways shift of the stream since `rest_s`, one per sample.

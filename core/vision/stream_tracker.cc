@@ -311,6 +311,7 @@ class StripAnalysis {
     episode_.num_pieces = kPieces;
     episode_.presence.assign(n * kPieces, 1.0F);
     episode_.presence_sd.assign(n * kPieces, 10.0F);
+    episode_.strength.assign(n * kPieces, 0.0F);
     profiles_.resize(kPieces);
     for (int piece = 0; piece < kPieces; ++piece) {
       auto& y = profiles_[static_cast<std::size_t>(piece)];
@@ -322,6 +323,13 @@ class StripAnalysis {
         for (std::size_t c = 0; c < y[i].size(); c += 3)
           steps.push_back(std::abs(y[i][c] - y[i - 2][c]));
       const double noise = std::max(0.05, 1.4826 * MedianOf(steps) / 1.414);
+      for (std::size_t i = 0; i < n; ++i) {
+        double power = 0.0;
+        for (const float v : y[i]) power += static_cast<double>(v) * v;
+        episode_.strength[i * kPieces + static_cast<std::size_t>(piece)] =
+            static_cast<float>(
+                std::sqrt(power / static_cast<double>(y[i].size())) / noise);
+      }
       for (std::size_t i = 1; i < n; ++i) {
         // The stream of a moment ago.
         std::vector<double> then(y[i].size(), 0.0);
@@ -354,34 +362,39 @@ class StripAnalysis {
     }
   }
 
-  // Equivalent width: contrast summed across the stream over the contrast of
-  // its middle while it was thick. Blur and pixel size drop out of the sum.
+  // Width at half contrast: does not care how strong the contrast is, only
+  // where it falls off on both sides.
   void Widths() {
     const std::size_t n = cuts_.size();
     episode_.width_px.assign(n * kPieces, -1.0F);
+    const int columns = Columns();
     for (int piece = 0; piece < kPieces; ++piece) {
       const auto& y = profiles_[static_cast<std::size_t>(piece)];
-      const std::size_t early = std::min<std::size_t>(n, 10);
-      std::vector<double> mean(static_cast<std::size_t>(Columns()), 0.0);
-      for (std::size_t i = 0; i < early; ++i)
-        for (std::size_t c = 0; c < mean.size(); ++c)
-          mean[c] += y[i][c] / static_cast<double>(early);
-      double plateau = 0.0;
-      for (int c = core_ - 1; c <= core_ + 1; ++c)
-        plateau += mean[static_cast<std::size_t>(c)] / 3.0;
-      double inside = 0.0, all = 0.0;
-      for (const double m : mean) {
-        inside += m / plateau;
-        all += std::abs(m / plateau);
-      }
-      // One colour across and several pixels wide, or the sum means nothing.
-      if (std::abs(plateau) < 8.0 || inside < 4.0 || all > 1.25 * inside)
-        continue;
-      for (std::size_t i = 0; i < n; ++i) {
-        double sum = 0.0;
-        for (const float v : y[i]) sum += v;
+      // A short running mean against noise.
+      for (std::size_t i = 2; i + 2 < n; ++i) {
+        std::vector<double> mean(static_cast<std::size_t>(columns), 0.0);
+        for (std::size_t k = i - 2; k <= i + 2; ++k)
+          for (std::size_t c = 0; c < mean.size(); ++c) mean[c] += y[k][c] / 5;
+        int peak = core_;
+        for (int c = core_ - 3; c <= core_ + 3; ++c)
+          if (std::abs(mean[static_cast<std::size_t>(c)]) >
+              std::abs(mean[static_cast<std::size_t>(peak)]))
+            peak = c;
+        const double top = mean[static_cast<std::size_t>(peak)];
+        if (std::abs(top) < 4.0) continue;
+        const auto side = [&](int step) {
+          for (int c = peak; c > 0 && c + 1 < columns; c += step) {
+            const double here = mean[static_cast<std::size_t>(c)] / top;
+            const double next = mean[static_cast<std::size_t>(c + step)] / top;
+            if (next < 0.5)
+              return std::abs(c - peak) + (here - 0.5) / (here - next);
+          }
+          return -1.0;
+        };
+        const double left = side(-1), right = side(1);
+        if (left < 0 || right < 0) continue;
         episode_.width_px[i * kPieces + static_cast<std::size_t>(piece)] =
-            static_cast<float>(std::max(0.0, sum / plateau));
+            static_cast<float>(left + right);
       }
     }
   }

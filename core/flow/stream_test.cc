@@ -1,0 +1,306 @@
+#include "core/flow/stream_test.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <span>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "core/fit/least_squares.h"
+#include "core/fit/robust.h"
+
+namespace flowkin {
+namespace {
+
+// How the break time grows with viscosity. Theory bounds it by 1/3 (a fixed
+// critical flow) and 5/3 (breakup length equal to the fall) [Javadi2013];
+// the slender-thread equations solved for sticks 6-20 mm wide, falls of
+// 30-120 mm and 200-3200 mm2/s give 0.57 to 0.88
+// (tests/support/stream_sim); thick paint in a calm room tends to the
+// viscous-capillary limit, 1. Between the two, with both inside two standard
+// deviations.
+constexpr Estimate kBreakTimeExponent{0.8, 0.1};
+
+// Film left on the stick [Jeffreys1930]: flow ~ nu^(1/2) t^(-3/2), so the time
+// one drop takes, brought to a common time, goes with nu^(-1/2).
+constexpr Estimate kDripExponent{-0.5, 0.02};
+// Drops off a flat stick are not all of one size; common practice, no source.
+constexpr double kDropVolumeRelSd = 0.1;
+
+// Speed of the neck ~ sigma / mu [Papageorgiou1995]. Density and surface
+// tension differ a little from paint to paint.
+constexpr Estimate kThinningExponent{-1.0, 0.1};
+
+constexpr float kGone = 0.4F;
+constexpr float kReliableSd = 0.15F;
+
+struct Break {
+  double t_s = 0.0;
+  double sd_s = 0.0;
+};
+
+/// Looks at one episode's pieces.
+class Pieces {
+ public:
+  explicit Pieces(const StreamEpisode& e) : e_(e) {}
+
+  std::size_t Samples() const { return e_.t_s.size(); }
+  float Presence(std::size_t i, int p) const { return e_.presence[At(i, p)]; }
+  bool Reliable(std::size_t i, int p) const {
+    return e_.presence_sd[At(i, p)] < kReliableSd;
+  }
+  bool Gone(std::size_t i, int p) const {
+    return Reliable(i, p) && Presence(i, p) < kGone;
+  }
+  // The two uppermost pieces hold what hangs from the stick.
+  static constexpr int kFirst = 2;
+  int Count() const { return e_.num_pieces; }
+
+  /// Pieces in which the stream stands out at sample i.
+  int NumReliable(std::size_t i) const {
+    int n = 0;
+    for (int p = kFirst; p < Count(); ++p) n += Reliable(i, p) ? 1 : 0;
+    return n;
+  }
+
+  /// Uppermost of two neighbouring pieces that are gone, or -1.
+  int Gap(std::size_t i) const {
+    for (int p = 0; p + 1 < Count(); ++p)
+      if (Gone(i, p) && Gone(i, p + 1)) return p;
+    return -1;
+  }
+
+  /// A stream that runs: seen in most pieces for a while.
+  bool HasStream() const {
+    std::size_t seen = 0;
+    for (std::size_t i = 0; i < Samples(); ++i)
+      if (NumReliable(i) * 2 >= Count() - kFirst) ++seen;
+    return seen >= 6;
+  }
+
+  std::optional<Break> FindBreak() const {
+    for (std::size_t i = 1; i < Samples(); ++i) {
+      const int p = Gap(i);
+      if (p < 0 || !LastsFrom(i) || !AllGoSoon(i)) continue;
+      // The crossing of one half in the piece that went first.
+      const double before =
+          std::max({Presence(i - 1, p), Presence(i - 1, p + 1), 0.5F});
+      const double after =
+          std::min({Presence(i, p), Presence(i, p + 1), 0.49F});
+      const double share =
+          std::clamp((before - 0.5) / (before - after), 0., 1.);
+      const double step = e_.t_s[i] - e_.t_s[i - 1];
+      return Break{e_.t_s[i - 1] + share * step, 0.6 * step};
+    }
+    return std::nullopt;
+  }
+
+ private:
+  std::size_t At(std::size_t i, int p) const {
+    return i * static_cast<std::size_t>(e_.num_pieces) +
+           static_cast<std::size_t>(p);
+  }
+
+  // One bad picture is not a gap, unless pictures are rare.
+  bool LastsFrom(std::size_t i) const {
+    for (std::size_t k = i; k < Samples() && e_.t_s[k] < e_.t_s[i] + 0.03; ++k)
+      if (Gap(k) < 0) return false;
+    return true;
+  }
+
+  // Once a stream has broken for good the rest of it runs off within a short
+  // time.
+  bool AllGoSoon(std::size_t i) const {
+    const double limit =
+        e_.t_s[i] + std::max(0.5, 0.1 * (e_.t_s[i] - e_.rest_s));
+    int pieces = 0, gone = 0;
+    for (int p = kFirst; p < Count(); ++p) {
+      if (!Reliable(i, p)) continue;
+      ++pieces;
+      for (std::size_t k = i; k < Samples() && e_.t_s[k] <= limit; ++k)
+        if (Gone(k, p)) {
+          ++gone;
+          break;
+        }
+    }
+    return pieces >= 4 && gone * 10 >= pieces * 7;
+  }
+
+  const StreamEpisode& e_;
+};
+
+/// Moments at which the paint between stick and pool parts after `from_s`:
+/// the stream's own upper part first, then one per drop.
+std::vector<double> FindDrips(const StreamEpisode& e, double from_s) {
+  // Just below what hangs from the stick.
+  const int first = 3, last = 5;
+  std::vector<double> level(e.t_s.size());
+  for (std::size_t i = 0; i < level.size(); ++i)
+    for (int p = first; p <= last; ++p)
+      level[i] =
+          std::max(level[i],
+                   static_cast<double>(
+                       e.strength[i * static_cast<std::size_t>(e.num_pieces) +
+                                  static_cast<std::size_t>(p)]));
+  std::vector<double> before;
+  for (std::size_t i = 0; i < level.size() && e.t_s[i] < from_s; ++i)
+    if (e.t_s[i] > from_s - 0.4) before.push_back(level[i]);
+  std::vector<double> drips;
+  if (before.empty()) return drips;
+  const double high = std::max(4.0, 0.5 * Median(before));
+  bool there = true;
+  for (std::size_t i = 1; i < level.size(); ++i) {
+    if (e.t_s[i] < from_s) continue;
+    if (there && level[i] < 0.6 * high) {
+      drips.push_back(e.t_s[i]);
+      there = false;
+    } else if (!there && level[i] > high && e.t_s[i] - drips.back() > 0.05) {
+      there = true;
+    }
+  }
+  return drips;
+}
+
+std::optional<FlowProxy> DripInterval(const StreamEpisode& e,
+                                      const std::vector<double>& drips_s) {
+  if (drips_s.size() < 3) return std::nullopt;
+  std::vector<double> ln;
+  for (std::size_t k = 1; k < drips_s.size(); ++k) {
+    const double a = drips_s[k - 1] - e.lift_s;
+    const double b = drips_s[k] - e.lift_s;
+    ln.push_back(std::log(2.0 * (1.0 / std::sqrt(a) - 1.0 / std::sqrt(b))));
+  }
+  const double n = static_cast<double>(ln.size());
+  double mean = 0.0, square = 0.0;
+  for (const double v : ln) mean += v / n;
+  for (const double v : ln) square += (v - mean) * (v - mean);
+  const double sd =
+      std::max(kDropVolumeRelSd, std::sqrt(square / (n - 1.0))) / std::sqrt(n);
+  return FlowProxy{
+      "drip_interval", std::exp(mean), "s", {mean, sd}, kDripExponent};
+}
+
+/// The straight last part of a neck's way to a pinch, in the piece where it
+/// is longest in view.
+std::optional<FlowProxy> ThinningRate(const StreamEpisode& e, double end_s) {
+  std::optional<FlowProxy> best;
+  for (int p = 1; p < e.num_pieces; ++p) {
+    std::vector<double> t, w;
+    for (std::size_t i = 0; i < e.t_s.size() && e.t_s[i] < end_s; ++i) {
+      const double width =
+          e.width_px[i * static_cast<std::size_t>(e.num_pieces) +
+                     static_cast<std::size_t>(p)];
+      if (e.t_s[i] < end_s - 1.5 || width < 2.5) continue;
+      t.push_back(e.t_s[i] - end_s);
+      w.push_back(width);
+    }
+    // From 8 px or more to less than half, in at least 8 pictures.
+    if (t.size() < 8 || w.front() < 8.0 || w.back() > 0.45 * w.front())
+      continue;
+    std::vector<double> design(3 * t.size(), 1.0);
+    for (std::size_t i = 0; i < t.size(); ++i) {
+      design[t.size() + i] = t[i];
+      design[2 * t.size() + i] = t[i] * t[i];
+    }
+    const std::span<const double> all(design);
+    const FitResult line = FitLinear(all.first(2 * t.size()), w, {});
+    const FitResult bend = FitLinear(all, w, {});
+    if (!line.IsUsable() || !bend.IsUsable()) continue;
+    // A curved way means shear thinning or a stream that is still fed: no
+    // single rate.
+    const Estimate curve = bend.Parameter(2);
+    const double span_s = t.back() - t.front();
+    const double bow_px = std::abs(curve.value) * span_s * span_s / 8.0;
+    if (bow_px > 0.06 * (w.front() - w.back())) continue;
+    const Estimate rate = line.Parameter(1);
+    if (rate.value > -3.0 * rate.sd) continue;
+    const double rel = std::hypot(rate.sd / -rate.value, 0.03);
+    if (!best || rel < best->ln_value.sd)
+      best = FlowProxy{"thinning_rate",
+                       -rate.value,
+                       "px/s",
+                       {std::log(-rate.value), rel},
+                       kThinningExponent};
+  }
+  return best;
+}
+
+FlowMeasurement Refuse(std::string reason) {
+  FlowMeasurement m;
+  m.kind = TestKind::kStream;
+  m.outcome = Outcome::kRefused;
+  m.reason = std::move(reason);
+  return m;
+}
+
+std::string ReasonForNoEpisode(const StreamTrack& track) {
+  if (track.num_frames < 10)
+    return "The clip is too short to hold a stream test; film from before the "
+           "lift until the drips.";
+  if (track.mean_luma < 12.0 && track.luma_spread < 8.0)
+    return "The picture is black; take the cap off the lens or add light.";
+  if (track.luma_spread < 4.0 || track.sharpness < 0.02)
+    return "The picture is too blurred or too plain to see a stick; focus on "
+           "the stick and film again.";
+  if (track.most_motion < 0.002)
+    return "Nothing moves in this clip; film the stick being lifted out of "
+           "the paint.";
+  return "No stick was seen to be lifted out of the paint and held still; "
+         "start filming with the stick standing in the cup, lift it straight "
+         "up and hold it.";
+}
+
+}  // namespace
+
+FlowMeasurement MeasureStream(const StreamTrack& track,
+                              const StreamTestOptions& options) {
+  std::vector<const StreamEpisode*> lifts;
+  for (const StreamEpisode& e : track.episodes)
+    if (Pieces(e).HasStream()) lifts.push_back(&e);
+  if (lifts.empty()) {
+    if (track.episodes.empty()) return Refuse(ReasonForNoEpisode(track));
+    return Refuse(
+        "A stick was lifted but no stream could be seen under it; use a "
+        "background that differs from the paint, or more light.");
+  }
+  if (lifts.size() > 1)
+    return Refuse(
+        "The stick was lifted more than once in this clip; keep one test to a "
+        "clip.");
+  const StreamEpisode& e = *lifts.front();
+  if (!e.lift_seen)
+    return Refuse(
+        "The moment the stick leaves the paint is not in the clip; start "
+        "filming before the lift.");
+  if (e.second_stream > 0.5)
+    return Refuse(
+        "Two streams run off the stick; dip it straighter or use a narrower "
+        "stick, and film again.");
+  const auto broke = Pieces(e).FindBreak();
+  if (!broke)
+    return Refuse(
+        "The stream had not broken by the end of the clip, or it is too faint "
+        "to tell; film on until it drips, against a background that differs "
+        "from the paint.");
+
+  FlowMeasurement m;
+  m.kind = TestKind::kStream;
+  m.outcome = Outcome::kMeasured;
+  m.lift_s = e.lift_s;
+  m.break_s = broke->t_s;
+  m.drips_s = FindDrips(e, broke->t_s);
+  const double time_s = broke->t_s - e.lift_s;
+  m.proxies.push_back(
+      {"break_time",
+       time_s,
+       "s",
+       {std::log(time_s), std::hypot(broke->sd_s, e.lift_sd_s) / time_s},
+       options.break_time_exponent.value_or(kBreakTimeExponent)});
+  if (auto drip = DripInterval(e, m.drips_s)) m.proxies.push_back(*drip);
+  if (auto rate = ThinningRate(e, broke->t_s)) m.proxies.push_back(*rate);
+  return m;
+}
+
+}  // namespace flowkin

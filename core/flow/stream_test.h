@@ -1,0 +1,32 @@
+#pragma once
+
+#include "core/flow/measurement.h"
+#include "core/track/stream_track.h"
+
+namespace flowkin {
+
+struct StreamTestOptions {
+  /// How the break time grows with the kinematic viscosity, from the user's
+  /// own dilution data: d ln(break time) / d ln(nu), within 0.2 .. 2. Without
+  /// it, the value comes from the stream's own shape of fall, see
+  /// BreakTimeExponent.
+  std::optional<Estimate> break_time_exponent;
+};
+
+/// Reads lift, break and drips off a track and gives the stream test's
+/// proxies:
+///  - break_time [s]: from the lift to the first gap in the stream;
+///  - drip_interval [s]: time between drips after the break, brought to one
+///    second after the lift; at equal drop size it goes with nu^(-1/2)
+///    [Jeffreys1930]: more paint is left on the stick the thicker it is. Needs
+///    three drips.
+///  - thinning_rate [px/s]: speed at which the neck's width shrinks just
+///    before it pinches, ~ surface tension / viscosity [Papageorgiou1995];
+///    only where the picture resolves it.
+///
+/// Refuses, with the reason: no lift in the clip, no break, two lifts, two
+/// streams, a picture too dark or blurred to tell.
+FlowMeasurement MeasureStream(const StreamTrack& track,
+                              const StreamTestOptions& options = {});
+
+}  // namespace flowkin
