@@ -33,9 +33,6 @@ constexpr double kDropVolumeRelSd = 0.1;
 // tension differ a little from paint to paint.
 constexpr Estimate kThinningExponent{-1.0, 0.1};
 
-constexpr float kGone = 0.4F;
-constexpr float kReliableSd = 0.15F;
-
 struct Break {
   double t_s = 0.0;
   double sd_s = 0.0;
@@ -44,63 +41,81 @@ struct Break {
 /// Looks at one episode's pieces.
 class Pieces {
  public:
-  explicit Pieces(const StreamEpisode& e) : e_(e) {}
-
-  std::size_t Samples() const { return e_.t_s.size(); }
-  float Presence(std::size_t i, int p) const { return e_.presence[At(i, p)]; }
-  bool Reliable(std::size_t i, int p) const {
-    return e_.presence_sd[At(i, p)] < kReliableSd;
-  }
-  bool Gone(std::size_t i, int p) const {
-    return Reliable(i, p) && Presence(i, p) < kGone;
-  }
-  // The two uppermost pieces hold what hangs from the stick.
-  static constexpr int kFirst = 2;
-  int Count() const { return e_.num_pieces; }
-
-  /// Pieces in which the stream stands out at sample i.
-  int NumReliable(std::size_t i) const {
-    int n = 0;
-    for (int p = kFirst; p < Count(); ++p) n += Reliable(i, p) ? 1 : 0;
-    return n;
-  }
-
-  /// Uppermost of two neighbouring pieces that are gone, or -1.
-  int Gap(std::size_t i) const {
-    for (int p = 0; p + 1 < Count(); ++p)
-      if (Gone(i, p) && Gone(i, p + 1)) return p;
-    return -1;
+  explicit Pieces(const StreamEpisode& e) : e_(e), presence_(e.presence) {
+    Smooth();
   }
 
   /// A stream that runs: seen in most pieces for a while.
   bool HasStream() const {
     std::size_t seen = 0;
-    for (std::size_t i = 0; i < Samples(); ++i)
-      if (NumReliable(i) * 2 >= Count() - kFirst) ++seen;
+    for (std::size_t i = 0; i < Samples(); ++i) {
+      int n = 0;
+      for (int p = kFirst; p < Count(); ++p) n += Reliable(i, p) ? 1 : 0;
+      if (n * 2 >= Count() - kFirst) ++seen;
+    }
     return seen >= 6;
   }
 
   std::optional<Break> FindBreak() const {
     for (std::size_t i = 1; i < Samples(); ++i) {
       const int p = Gap(i);
-      if (p < 0 || !LastsFrom(i) || !AllGoSoon(i)) continue;
-      // The crossing of one half in the piece that went first.
-      const double before =
-          std::max({Presence(i - 1, p), Presence(i - 1, p + 1), 0.5F});
-      const double after =
-          std::min({Presence(i, p), Presence(i, p + 1), 0.49F});
-      const double share =
-          std::clamp((before - 0.5) / (before - after), 0., 1.);
-      const double step = e_.t_s[i] - e_.t_s[i - 1];
-      return Break{e_.t_s[i - 1] + share * step, 0.6 * step};
+      if (p < 0 || !LastsFrom(i) || !AllGoSoon(i) || !WasThere(i)) continue;
+      // Back to where the gap began: the crossing of one half in whichever of
+      // the two pieces went first.
+      const double a = Crossing(i, p);
+      const double b = Crossing(i, p + 1);
+      return Break{std::min(a, b), 0.6 * (e_.t_s[i] - e_.t_s[i - 1])};
     }
     return std::nullopt;
   }
 
  private:
+  // The two uppermost pieces hold what hangs from the stick.
+  static constexpr int kFirst = 2;
+  static constexpr float kGone = 0.4F;
+  static constexpr float kReliableSd = 0.15F;
+
+  std::size_t Samples() const { return e_.t_s.size(); }
+  int Count() const { return e_.num_pieces; }
   std::size_t At(std::size_t i, int p) const {
     return i * static_cast<std::size_t>(e_.num_pieces) +
            static_cast<std::size_t>(p);
+  }
+  float Presence(std::size_t i, int p) const { return presence_[At(i, p)]; }
+  bool Reliable(std::size_t i, int p) const {
+    return e_.presence_sd[At(i, p)] < 3.0F * kReliableSd;
+  }
+  bool Gone(std::size_t i, int p) const {
+    return Reliable(i, p) && Presence(i, p) < kGone;
+  }
+
+  // Where the picture is noisy, a running mean long enough to bring a piece's
+  // presence within kReliableSd, at most seven pictures.
+  void Smooth() {
+    for (int p = 0; p < Count(); ++p)
+      for (std::size_t i = 0; i < Samples(); ++i) {
+        const float sd = e_.presence_sd[At(i, p)];
+        const float need = (sd / kReliableSd) * (sd / kReliableSd);
+        const auto half = static_cast<std::size_t>(
+            std::clamp(std::ceil((need - 1.0F) / 2.0F), 0.0F, 3.0F));
+        if (half == 0 || !Reliable(i, p)) continue;
+        float sum = 0.0F;
+        int n = 0;
+        for (std::size_t k = i - std::min(i, half);
+             k <= std::min(i + half, Samples() - 1);
+             ++k) {
+          sum += e_.presence[At(k, p)];
+          ++n;
+        }
+        presence_[At(i, p)] = sum / static_cast<float>(n);
+      }
+  }
+
+  // Uppermost of two neighbouring pieces that are gone, or -1.
+  int Gap(std::size_t i) const {
+    for (int p = 0; p + 1 < Count(); ++p)
+      if (Gone(i, p) && Gone(i, p + 1)) return p;
+    return -1;
   }
 
   // One bad picture is not a gap, unless pictures are rare.
@@ -110,25 +125,68 @@ class Pieces {
     return true;
   }
 
+  double Crossing(std::size_t i, int p) const {
+    std::size_t k = i;
+    while (k > 1 && Presence(k - 1, p) < 0.5F &&
+           e_.t_s[i] - e_.t_s[k - 1] < 0.05)
+      --k;
+    const double before = Presence(k - 1, p), after = Presence(k, p);
+    if (before <= 0.5 || after >= 0.5) return e_.t_s[k];
+    return e_.t_s[k - 1] +
+           (e_.t_s[k] - e_.t_s[k - 1]) * (before - 0.5) / (before - after);
+  }
+
+  // A piece parts at once: it is there, and a moment later it is not. (What
+  // fades slowly is the light, or a stream that merely thins.) The sample at
+  // which it has gone, or none within the limit.
+  std::optional<std::size_t> Parts(std::size_t from,
+                                   int p,
+                                   double limit_s) const {
+    for (std::size_t k = from; k < Samples() && e_.t_s[k] <= limit_s; ++k) {
+      if (!Gone(k, p)) continue;
+      for (std::size_t j = k; j-- > 0 && e_.t_s[k] - e_.t_s[j] < 0.075;)
+        if (Presence(j, p) > 0.65F) return k;
+      if (k > 0 && e_.t_s[k] - e_.t_s[k - 1] >= 0.075 &&
+          Presence(k - 1, p) > 0.65F)
+        return k;
+    }
+    return std::nullopt;
+  }
+
   // Once a stream has broken for good the rest of it runs off within a short
-  // time.
+  // time: most pieces part, and then most are gone together.
   bool AllGoSoon(std::size_t i) const {
     const double limit =
         e_.t_s[i] + std::max(0.5, 0.1 * (e_.t_s[i] - e_.rest_s));
-    int pieces = 0, gone = 0;
+    int pieces = 0, parted = 0;
+    std::vector<int> judged;
     for (int p = kFirst; p < Count(); ++p) {
-      if (!Reliable(i, p)) continue;
+      if (!Reliable(i > 3 ? i - 3 : 0, p)) continue;
       ++pieces;
-      for (std::size_t k = i; k < Samples() && e_.t_s[k] <= limit; ++k)
-        if (Gone(k, p)) {
-          ++gone;
-          break;
-        }
+      judged.push_back(p);
+      if (Parts(i > 3 ? i - 3 : 0, p, limit)) ++parted;
     }
-    return pieces >= 4 && gone * 10 >= pieces * 7;
+    if (pieces < 4 || parted * 10 < pieces * 6) return false;
+    for (std::size_t k = i; k < Samples() && e_.t_s[k] <= limit; ++k) {
+      int gone = 0;
+      for (const int p : judged) gone += Presence(k, p) < 0.5F ? 1 : 0;
+      if (gone * 10 >= pieces * 7) return true;
+    }
+    return false;
+  }
+
+  // What went was most of what stood there: else the stream is still there at
+  // the end of the clip and only its small changes were seen.
+  bool WasThere(std::size_t i) const {
+    std::vector<double> share;
+    for (std::size_t k = i; k-- > 0 && e_.t_s[i] - e_.t_s[k] < 0.25;)
+      for (int p = kFirst; p < Count(); ++p)
+        if (Reliable(k, p)) share.push_back(e_.share[At(k, p)]);
+    return !share.empty() && Median(share) > 0.5;
   }
 
   const StreamEpisode& e_;
+  std::vector<float> presence_;
 };
 
 /// Moments at which the paint between stick and pool parts after `from_s`:
@@ -241,6 +299,10 @@ std::string ReasonForNoEpisode(const StreamTrack& track) {
            "lift until the drips.";
   if (track.mean_luma < 12.0 && track.luma_spread < 8.0)
     return "The picture is black; take the cap off the lens or add light.";
+  if (track.rests_without_lift > 0)
+    return "The moment the stick leaves the paint could not be seen; start "
+           "filming with the stick standing in the paint and lift it straight "
+           "up.";
   if (track.luma_spread < 4.0 || track.sharpness < 0.02)
     return "The picture is too blurred or too plain to see a stick; focus on "
            "the stick and film again.";
@@ -270,10 +332,14 @@ FlowMeasurement MeasureStream(const StreamTrack& track,
         "The stick was lifted more than once in this clip; keep one test to a "
         "clip.");
   const StreamEpisode& e = *lifts.front();
-  if (!e.lift_seen)
+  if (e.edge_width_px > 0.35 * e.stick_width_px)
     return Refuse(
-        "The moment the stick leaves the paint is not in the clip; start "
-        "filming before the lift.");
+        "The picture is too blurred to see the stream; focus on the stick and "
+        "film again.");
+  if (e.longest_freeze_s > 0.4)
+    return Refuse(
+        "The picture stood still in the middle of the test, as a stuck camera "
+        "does; film again.");
   if (e.second_stream > 0.5)
     return Refuse(
         "Two streams run off the stick; dip it straighter or use a narrower "

@@ -19,6 +19,8 @@ struct StreamEpisode {
   double stick_width_px = 0.0;
   double stick_bottom_y_px = 0.0;
   double pool_y_px = 0.0;
+  /// How far the stick's edges are smeared.
+  double edge_width_px = 0.0;
   /// Column of the stream when the stick came to rest.
   double stream_x_px = 0.0;
 
@@ -33,11 +35,17 @@ struct StreamEpisode {
   /// Contrast against what stands behind, in standard deviations of the
   /// picture's noise; about 1 where nothing is. Same layout.
   std::vector<float> strength;
+  /// Part of what is seen at the stream's place that had gone by the end: near
+  /// 1 for a stream that broke before a plain background, near 0 for one that
+  /// still ran. Same layout.
+  std::vector<float> share;
   /// Width of the stream at half its contrast, px; negative where the picture
   /// does not tell it. Same layout.
   std::vector<float> width_px;
   /// Sideways shift of the stream since `rest_s`, one per sample.
   std::vector<float> shift_px;
+  /// Longest time for which the picture did not change at all.
+  double longest_freeze_s = 0.0;
   /// Strength of a second stream off the same stick, as a share of the first.
   double second_stream = 0.0;
 };
@@ -56,9 +64,8 @@ struct StreamTrack {
   double sharpness = 0.0;
   /// Largest share of the picture that changed within a tenth of a second.
   double most_motion = 0.0;
-  /// Something narrow and upright moved and came to rest, but nothing fell
-  /// from it.
-  int rests_without_stream = 0;
+  /// Times something upright came to rest whose way up was not seen.
+  int rests_without_lift = 0;
   std::vector<StreamEpisode> episodes;
 };
 

@@ -4,7 +4,6 @@
 #include <array>
 #include <cmath>
 #include <cstdint>
-#include <cstdlib>
 #include <deque>
 #include <limits>
 #include <numeric>
@@ -18,10 +17,14 @@ namespace {
 
 constexpr int kStripRows = 128;
 constexpr double kSamplesPerEFold = 800.0;
+// Mean change between neighbouring pictures, grey levels.
+constexpr double kFrozen = 0.005;
 
 struct Reduced {
   double t_s;
   cv::Mat image;
+  /// `image` averaged along its columns: upright edges stay, noise goes.
+  cv::Mat upright;
 };
 
 double MedianOf(std::vector<float>& v) {
@@ -291,19 +294,26 @@ class StripAnalysis {
     }
   }
 
-  // Mean over a piece's rows, background taken away.
-  std::vector<float> PieceProfile(const Profile& cut, int piece) const {
+  // Mean over a piece's rows of `at(i)`.
+  template <typename Values>
+  std::vector<float> PieceMean(int piece, const Values& at) const {
     const int rows = bottom_ - top_;
     const int r0 = piece * rows / kPieces;
     const int r1 = (piece + 1) * rows / kPieces;
     std::vector<float> mean(static_cast<std::size_t>(Columns()), 0.0F);
     for (int r = r0; r < r1; ++r)
-      for (int c = 0; c < Columns(); ++c) {
-        const auto i = static_cast<std::size_t>(r * Columns() + c);
-        mean[static_cast<std::size_t>(c)] += cut[i] - background_[i];
-      }
+      for (int c = 0; c < Columns(); ++c)
+        mean[static_cast<std::size_t>(c)] +=
+            at(static_cast<std::size_t>(r * Columns() + c));
     for (float& m : mean) m /= static_cast<float>(r1 - r0);
     return mean;
+  }
+  std::vector<float> PieceProfile(const Profile& cut, int piece) const {
+    return PieceMean(piece,
+                     [&](std::size_t i) { return cut[i] - background_[i]; });
+  }
+  std::vector<float> BackgroundProfile(int piece) const {
+    return PieceMean(piece, [&](std::size_t i) { return background_[i]; });
   }
 
   void Present() {
@@ -312,10 +322,12 @@ class StripAnalysis {
     episode_.presence.assign(n * kPieces, 1.0F);
     episode_.presence_sd.assign(n * kPieces, 10.0F);
     episode_.strength.assign(n * kPieces, 0.0F);
+    episode_.share.assign(n * kPieces, 0.0F);
     profiles_.resize(kPieces);
     for (int piece = 0; piece < kPieces; ++piece) {
       auto& y = profiles_[static_cast<std::size_t>(piece)];
       for (const Profile& cut : cuts_) y.push_back(PieceProfile(cut, piece));
+      const std::vector<float> behind = BackgroundProfile(piece);
       // Noise of one value from neighbouring frames: not from the same
       // picture twice, which a slow codec repeats.
       std::vector<float> steps;
@@ -326,9 +338,16 @@ class StripAnalysis {
       for (std::size_t i = 0; i < n; ++i) {
         double power = 0.0;
         for (const float v : y[i]) power += static_cast<double>(v) * v;
-        episode_.strength[i * kPieces + static_cast<std::size_t>(piece)] =
-            static_cast<float>(
-                std::sqrt(power / static_cast<double>(y[i].size())) / noise);
+        const std::size_t at = i * kPieces + static_cast<std::size_t>(piece);
+        episode_.strength[at] = static_cast<float>(
+            std::sqrt(power / static_cast<double>(y[i].size())) / noise);
+        double seen = 0.0;
+        for (std::size_t c = 0; c < y[i].size(); ++c) {
+          const double v = y[i][c] + behind[c];
+          seen += v * v;
+        }
+        episode_.share[at] =
+            static_cast<float>(std::sqrt(power / std::max(seen, 1e-9)));
       }
       for (std::size_t i = 1; i < n; ++i) {
         // The stream of a moment ago.
@@ -422,7 +441,7 @@ class StreamTracker::Impl {
   void Add(const Frame& frame) {
     const int longest = std::max(frame.luma.rows, frame.luma.cols);
     factor_ = std::max(1, (longest + 639) / 640);
-    Reduced now{frame.TimeS(), {}};
+    Reduced now{frame.TimeS(), {}, {}};
     if (factor_ == 1) {
       now.image = frame.luma.clone();
     } else {
@@ -433,10 +452,12 @@ class StreamTracker::Impl {
                  0,
                  cv::INTER_AREA);
     }
+    cv::blur(now.image, now.upright, {1, 7});
     ++track_.num_frames;
     track_.duration_s = now.t_s;
     track_.width_px = frame.luma.cols;
     track_.height_px = frame.luma.rows;
+    if (!ring_.empty()) WatchForFreeze(now);
     if (now.t_s >= next_check_s_ && ring_.size() > 4) {
       next_check_s_ = now.t_s + 1.0 / 12.0;
       Look(now);
@@ -462,6 +483,18 @@ class StreamTracker::Impl {
   }
 
  private:
+  // A camera's pictures are never the same twice; a stuck one's are.
+  void WatchForFreeze(const Reduced& now) {
+    const double change = cv::norm(now.image, ring_.back().image, cv::NORM_L1) /
+                          static_cast<double>(now.image.total());
+    if (change > kFrozen) {
+      moving_s_ = now.t_s;
+    } else if (recording_) {
+      episode_.longest_freeze_s =
+          std::max(episode_.longest_freeze_s, now.t_s - moving_s_);
+    }
+  }
+
   // What the picture as a whole is like, for the words of a refusal.
   void Look(const Reduced& now) {
     cv::Scalar mean, spread;
@@ -495,14 +528,14 @@ class StreamTracker::Impl {
       return FindEdgeEnd(
           EdgeProfile(image, band->left, band->right), 0, rows, width);
     };
-    const Step end_now = end_of(now.image);
+    const Step end_now = end_of(now.upright);
     // At rest: the end has not moved for a while.
     for (std::size_t i = ring_.size(); i-- > 0 && now.t_s - ring_[i].t_s < 0.2;)
-      if (std::abs(end_of(ring_[i].image).row - end_now.row) > 2.5) return;
+      if (std::abs(end_of(ring_[i].upright).row - end_now.row) > 2.5) return;
     std::vector<double> t, b;
     for (const Reduced& r : ring_) {
       t.push_back(r.t_s);
-      b.push_back(end_of(r.image).row);
+      b.push_back(end_of(r.upright).row);
     }
     // Where the dipped stick met the paint: the place its edges ended most
     // often while they ended lower than now.
@@ -527,57 +560,77 @@ class StreamTracker::Impl {
     e.stick_bottom_y_px = end_now.row * factor_;
     e.pool_y_px = pool * factor_;
     FitLift(t, b, end_now.row, pool, e);
+    if (!e.lift_seen) {
+      ++track_.rests_without_lift;
+      return;
+    }
     EndEpisode();
     Start(frame, e);
   }
 
   // The lower edge's way up is close to a straight line: a robust fit through
-  // the middle of it, prolonged to the paint's surface.
-  void FitLift(const std::vector<double>& t,
-               const std::vector<double>& b,
-               double end,
-               double pool,
-               StreamEpisode& e) const {
+  // the middle of it, prolonged to the paint's surface. The upper end of the
+  // coat runs ahead on a parallel way and is often the plainer of the two, so
+  // of the well-supported lines the last one counts.
+  static void FitLift(const std::vector<double>& t,
+                      const std::vector<double>& b,
+                      double end,
+                      double pool,
+                      StreamEpisode& e) {
     const double height = pool - end;
-    std::vector<std::size_t> way;
-    for (std::size_t i = 0; i < t.size(); ++i)
-      if (b[i] > end + 0.1 * height && b[i] < pool - 0.04 * height)
-        way.push_back(i);
-    double best_score = 0.0, best_t = 0.0, best_slope = 0.0;
-    int best_n = 0;
-    for (std::size_t i = 0; i < way.size(); ++i) {
-      for (std::size_t j = i + 1; j < way.size(); ++j) {
-        const double dt = t[way[j]] - t[way[i]];
-        const double slope = (b[way[j]] - b[way[i]]) / dt;  // rows per second
+    const double tolerance = 0.03 * height + 1.0;
+    struct Line {
+      double cross_s, slope, score;
+      int n;
+    };
+    std::vector<Line> lines;
+    double best = 0.0;
+    for (std::size_t i = 0; i < t.size(); ++i) {
+      if (b[i] <= end + 0.1 * height || b[i] >= pool - 0.04 * height) continue;
+      for (std::size_t j = i + 1; j < t.size(); ++j) {
+        if (b[j] <= end + 0.1 * height || b[j] >= pool - 0.04 * height)
+          continue;
+        const double slope = (b[j] - b[i]) / (t[j] - t[i]);  // rows per second
         if (slope > -0.25 * height) continue;
-        const double cross = t[way[i]] + (pool - b[way[i]]) / slope;
-        if (cross < t.front() - 0.2) continue;
-        double score = 0.0;
-        int n = 0;
+        Line line{t[i] + (pool - b[i]) / slope, slope, 0.0, 0};
+        if (line.cross_s < t.front()) continue;
         for (std::size_t k = 0; k < t.size(); ++k) {
-          const double fit = pool + slope * (t[k] - cross);
+          const double fit = pool + slope * (t[k] - line.cross_s);
           if (fit > pool || fit < end + 0.25 * height) continue;
-          const double miss = (b[k] - fit) / (0.03 * height + 1.0);
+          const double miss = (b[k] - fit) / tolerance;
           if (std::abs(miss) < 1.0) {
-            score += 1.0 - miss * miss;
-            ++n;
+            line.score += 1.0 - miss * miss;
+            ++line.n;
           } else {
-            score -= 0.7;
+            line.score -= 0.7;
           }
         }
-        if (score > best_score) {
-          best_score = score;
-          best_t = cross;
-          best_slope = slope;
-          best_n = n;
-        }
+        if (line.n < 3) continue;
+        best = std::max(best, line.score);
+        lines.push_back(line);
       }
     }
-    if (best_n < 3) return;
+    // The mean of the lines of the last group, weighted by their support.
+    double last = -1.0;
+    for (const Line& l : lines)
+      if (l.score > 0.5 * best) last = std::max(last, l.cross_s);
+    if (last < 0.0) return;
+    double sum = 0.0, weight = 0.0, square = 0.0, slope = 0.0;
+    for (const Line& l : lines) {
+      if (l.score <= 0.5 * best ||
+          l.cross_s < last - 2.0 * tolerance / std::abs(l.slope))
+        continue;
+      const double w = l.score * l.score;
+      sum += w * l.cross_s;
+      square += w * l.cross_s * l.cross_s;
+      slope += w * std::abs(l.slope);
+      weight += w;
+    }
     e.lift_seen = true;
-    e.lift_s = best_t;
-    e.lift_sd_s = (0.03 * height + 1.0) / std::abs(best_slope) /
-                  std::sqrt(static_cast<double>(best_n));
+    e.lift_s = sum / weight;
+    const double spread = square / weight - e.lift_s * e.lift_s;
+    e.lift_sd_s =
+        std::sqrt(std::max(0.0, spread)) + 1.0 / (slope / weight);  // one row
   }
 
   void Start(const Frame& frame, const StreamEpisode& episode) {
@@ -598,6 +651,7 @@ class StreamTracker::Impl {
     g.rows = (end - g.first_row_px) / g.row_height_px;
     episode_.stream_x_px = StreamColumn(frame.luma);
     reference_ = StickProfile(frame.luma);
+    episode_.edge_width_px = EdgeWidth(reference_);
     shift_px_ = 0.0;
   }
 
@@ -605,6 +659,7 @@ class StreamTracker::Impl {
     if (!recording_) return;
     recording_ = false;
     if (strips_.empty()) return;
+    FindSecondStream();
     StripAnalysis(strips_, geometry_, episode_).Run();
     if (episode_.num_pieces > 0) track_.episodes.push_back(std::move(episode_));
     episode_ = {};
@@ -614,18 +669,30 @@ class StreamTracker::Impl {
   // Column where the stream stands: the strongest narrow upright line under
   // the stick.
   double StreamColumn(const cv::Mat& luma) const {
+    const std::vector<float> power = LinePower(luma);
+    const auto best = std::max_element(power.begin(), power.end());
+    return LinePowerLeft() + static_cast<double>(best - power.begin());
+  }
+
+  int LinePowerLeft() const {
+    return static_cast<int>(episode_.stick_center_x_px -
+                            0.6 * episode_.stick_width_px);
+  }
+
+  // Strength of a narrow upright line at each column under the stick.
+  std::vector<float> LinePower(const cv::Mat& luma) const {
     const int y0 = static_cast<int>(
         episode_.stick_bottom_y_px +
         0.1 * (episode_.pool_y_px - episode_.stick_bottom_y_px));
     const int y1 = static_cast<int>(episode_.pool_y_px);
-    const int reach = static_cast<int>(0.55 * episode_.stick_width_px);
-    const int x0 = static_cast<int>(episode_.stick_center_x_px);
-    const int line =
-        std::max(2, static_cast<int>(episode_.stick_width_px / 12));
-    double best = -1.0, best_x = x0;
-    for (int x = x0 - reach; x <= x0 + reach; ++x) {
+    const int x0 = LinePowerLeft();
+    const int count = static_cast<int>(1.2 * episode_.stick_width_px);
+    const int line = LineWidth();
+    std::vector<float> power(static_cast<std::size_t>(count), 0.0F);
+    for (int i = 0; i < count; ++i) {
+      const int x = x0 + i;
       if (x - 3 * line < 0 || x + 3 * line >= luma.cols) continue;
-      double power = 0.0;
+      int sum = 0;
       for (int y = y0; y < y1; ++y) {
         const auto* p = luma.ptr<std::uint8_t>(y) + x;
         int middle = 0, sides = 0;
@@ -633,14 +700,30 @@ class StreamTracker::Impl {
           middle += 2 * p[k];
           sides += p[k - 2 * line] + p[k + 2 * line];
         }
-        power += std::abs(middle - sides);
+        sum += std::abs(middle - sides);
       }
-      if (power > best) {
-        best = power;
-        best_x = x;
-      }
+      power[static_cast<std::size_t>(i)] = static_cast<float>(sum);
     }
-    return best_x;
+    return power;
+  }
+
+  int LineWidth() const {
+    return std::max(2, static_cast<int>(episode_.stick_width_px / 12));
+  }
+
+  // Lines that stood beside the stream at first and are gone at the end.
+  void FindSecondStream() {
+    std::vector<float> lost(first_lines_.size());
+    for (std::size_t i = 0; i < lost.size(); ++i)
+      lost[i] = first_lines_[i] - last_lines_[i];
+    const auto main = std::max_element(lost.begin(), lost.end());
+    if (main == lost.end() || *main <= 0.0F) return;
+    const auto apart = static_cast<std::ptrdiff_t>(4 * LineWidth());
+    float second = 0.0F;
+    for (auto i = lost.begin() + 1; i + 1 < lost.end(); ++i)
+      if (std::abs(i - main) > apart && *i >= i[-1] && *i >= i[1])
+        second = std::max(second, *i);
+    episode_.second_stream = second / *main;
   }
 
   std::vector<float> StickProfile(const cv::Mat& luma) const {
@@ -664,6 +747,22 @@ class StreamTracker::Impl {
       g[static_cast<std::size_t>(x)] =
           profile.at<float>(x + 1) - profile.at<float>(x - 1);
     return g;
+  }
+
+  // Change across an edge over its steepest slope, the softer of the two.
+  static double EdgeWidth(const std::vector<float>& gradient) {
+    const auto half =
+        gradient.begin() + static_cast<std::ptrdiff_t>(gradient.size() / 2);
+    const auto width = [](auto from, auto to) {
+      float sum = 0.0F, steepest = 0.0F;
+      for (auto g = from; g != to; ++g)
+        steepest = std::max(steepest, std::abs(*g));
+      // The edge itself, not the wood's grain beside it.
+      for (auto g = from; g != to; ++g)
+        if (std::abs(*g) > 0.25F * steepest) sum += std::abs(*g);
+      return steepest > 0.0F ? sum / steepest : 0.0F;
+    };
+    return std::max(width(gradient.begin(), half), width(half, gradient.end()));
   }
 
   double EdgeShift(const std::vector<float>& now, int from, int to) const {
@@ -703,6 +802,12 @@ class StreamTracker::Impl {
     if (!strips_.empty() &&
         t_s - strips_.back().t_s < (t_s - episode_.lift_s) / kSamplesPerEFold)
       return;
+    if (strips_.size() % 6 == 0) {
+      const std::vector<float> lines = LinePower(frame.luma);
+      if (strips_.empty()) first_lines_ = last_lines_ = lines;
+      for (std::size_t i = 0; i < lines.size(); ++i)
+        last_lines_[i] += 0.4F * (lines[i] - last_lines_[i]);
+    }
     Strip strip{t_s, std::round(shift_px_), {}};
     const StripGeometry& g = geometry_;
     strip.pixels.resize(static_cast<std::size_t>(g.rows * g.cols));
@@ -732,6 +837,7 @@ class StreamTracker::Impl {
   StreamTrack track_;
   int factor_ = 1;
   int looks_ = 0;
+  double moving_s_ = 0.0;
   bool recording_ = false;
   double next_check_s_ = 0.0;
   std::deque<Reduced> ring_;
@@ -740,6 +846,7 @@ class StreamTracker::Impl {
   std::vector<Strip> strips_;
   double shift_px_ = 0.0;
   std::vector<float> reference_;
+  std::vector<float> first_lines_, last_lines_;
 };
 
 StreamTracker::StreamTracker(const StreamTrackerOptions& options)
