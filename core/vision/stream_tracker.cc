@@ -45,10 +45,11 @@ struct Band {
 cv::Mat LightFreeDifference(const cv::Mat& now, const cv::Mat& before) {
   cv::Mat d;
   cv::subtract(now, before, d, cv::noArray(), CV_16S);
-  std::vector<float> row(static_cast<std::size_t>(d.cols));
+  std::vector<float> row;
   for (int y = 0; y < d.rows; ++y) {
     auto* p = d.ptr<std::int16_t>(y);
-    for (int x = 0; x < d.cols; ++x) row[static_cast<std::size_t>(x)] = p[x];
+    row.clear();
+    for (int x = y % 4; x < d.cols; x += 4) row.push_back(p[x]);
     const auto m = static_cast<std::int16_t>(std::lround(MedianOf(row)));
     for (int x = 0; x < d.cols; ++x) p[x] = static_cast<std::int16_t>(p[x] - m);
   }
@@ -439,19 +440,7 @@ class StreamTracker::Impl {
   explicit Impl(const StreamTrackerOptions& options) : options_(options) {}
 
   void Add(const Frame& frame) {
-    const int longest = std::max(frame.luma.rows, frame.luma.cols);
-    factor_ = std::max(1, (longest + 639) / 640);
-    Reduced now{frame.TimeS(), {}, {}};
-    if (factor_ == 1) {
-      now.image = frame.luma.clone();
-    } else {
-      cv::resize(frame.luma,
-                 now.image,
-                 {frame.luma.cols / factor_, frame.luma.rows / factor_},
-                 0,
-                 0,
-                 cv::INTER_AREA);
-    }
+    Reduced now{frame.TimeS(), Reduce(frame.luma), {}};
     cv::blur(now.image, now.upright, {1, 7});
     ++track_.num_frames;
     track_.duration_s = now.t_s;
@@ -460,7 +449,7 @@ class StreamTracker::Impl {
     if (!ring_.empty()) WatchForFreeze(now);
     if (now.t_s >= next_check_s_ && ring_.size() > 4) {
       next_check_s_ = now.t_s + 1.0 / 12.0;
-      Look(now);
+      if (++checks_ % 4 == 0) Look(now);
       Check(now, frame);
     }
     if (recording_) Record(frame);
@@ -483,6 +472,18 @@ class StreamTracker::Impl {
   }
 
  private:
+  // Halving again and again is far quicker than one odd factor.
+  cv::Mat Reduce(const cv::Mat& luma) {
+    cv::Mat image = luma;
+    for (factor_ = 1; std::max(image.rows, image.cols) > 640; factor_ *= 2) {
+      cv::Mat half;
+      cv::resize(
+          image, half, {image.cols / 2, image.rows / 2}, 0, 0, cv::INTER_AREA);
+      image = half;
+    }
+    return factor_ == 1 ? luma.clone() : image;
+  }
+
   // A camera's pictures are never the same twice; a stuck one's are.
   void WatchForFreeze(const Reduced& now) {
     const double change = cv::norm(now.image, ring_.back().image, cv::NORM_L1) /
@@ -836,7 +837,7 @@ class StreamTracker::Impl {
   StreamTrackerOptions options_;
   StreamTrack track_;
   int factor_ = 1;
-  int looks_ = 0;
+  int looks_ = 0, checks_ = 0;
   double moving_s_ = 0.0;
   bool recording_ = false;
   double next_check_s_ = 0.0;
