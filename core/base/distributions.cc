@@ -1,6 +1,7 @@
 #include "core/base/distributions.h"
 
 #include <boost/math/distributions/chi_squared.hpp>
+#include <boost/math/distributions/fisher_f.hpp>
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
 #include <cmath>
@@ -13,6 +14,7 @@ namespace {
 // Arguments are checked here, so Boost need not throw; underflow in a far
 // tail is a zero, not an error.
 using Policy = boost::math::policies::policy<
+    boost::math::policies::promote_double<false>,
     boost::math::policies::overflow_error<boost::math::policies::ignore_error>,
     boost::math::policies::underflow_error<boost::math::policies::ignore_error>,
     boost::math::policies::domain_error<boost::math::policies::ignore_error>,
@@ -20,6 +22,7 @@ using Policy = boost::math::policies::policy<
         boost::math::policies::ignore_error>>;
 using Normal = boost::math::normal_distribution<double, Policy>;
 using StudentT = boost::math::students_t_distribution<double, Policy>;
+using Fisher = boost::math::fisher_f_distribution<double, Policy>;
 using ChiSquare = boost::math::chi_squared_distribution<double, Policy>;
 
 // Above this many degrees of freedom Student's t and the normal distribution
@@ -62,6 +65,19 @@ double ChiSquareUpperTail(double x, double degrees_of_freedom) {
 double ChiSquareQuantile(double probability, double degrees_of_freedom) {
   FLOWKIN_CHECK(IsProbability(probability) && degrees_of_freedom > 0.0);
   return boost::math::quantile(ChiSquare(degrees_of_freedom), probability);
+}
+
+double FisherUpperTail(double f,
+                       double numerator_degrees,
+                       double denominator_degrees) {
+  FLOWKIN_CHECK(f >= 0.0 && numerator_degrees > 0.0 &&
+                denominator_degrees > 0.0);
+  if (std::isinf(f)) return 0.0;
+  if (denominator_degrees > kNormalDegrees) {
+    return ChiSquareUpperTail(f * numerator_degrees, numerator_degrees);
+  }
+  return boost::math::cdf(boost::math::complement(
+      Fisher(numerator_degrees, denominator_degrees), f));
 }
 
 Interval CoverageInterval(const Estimate& estimate, double level) {

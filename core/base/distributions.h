@@ -24,6 +24,11 @@ double ChiSquareUpperTail(double x, double degrees_of_freedom);
 /// x with P(X <= x) = probability.
 double ChiSquareQuantile(double probability, double degrees_of_freedom);
 
+/// P(F > f), f >= 0, of Fisher's distribution.
+double FisherUpperTail(double f,
+                       double numerator_degrees,
+                       double denominator_degrees);
+
 /// value -+ t * sd with Student's t at the estimate's degrees of freedom.
 Interval CoverageInterval(const Estimate& estimate, double level = 0.95);
 

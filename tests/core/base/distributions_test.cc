@@ -42,6 +42,13 @@ TEST(Distributions, AgreesWithGsl) {
                   kLibrariesRelative);
     }
   }
+  for (double f : {0.0, 0.3, 1.0, 4.0, 30.0}) {
+    for (double d2 : {2.0, 4.5, 60.0}) {
+      EXPECT_NEAR(FisherUpperTail(f, 2.0, d2),
+                  gsl_cdf_fdist_Q(f, 2.0, d2),
+                  kLibrariesRelative);
+    }
+  }
   for (double z : {-12.0, -6.0, -1.0, 0.0, 0.3, 2.5}) {
     EXPECT_NEAR(NormalCdf(z),
                 gsl_cdf_ugaussian_P(z),

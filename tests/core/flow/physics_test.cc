@@ -4,6 +4,8 @@
 #include <gtest/gtest.h>
 
 #include <Eigen/LU>
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <functional>
 #include <limits>
