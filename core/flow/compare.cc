@@ -327,6 +327,7 @@ std::string Number(double value) {
   return text;
 }
 
+/// The clip's exponent for a proxy, null without it; its value in `ln_value`.
 const Estimate* FindExponent(const FlowMeasurement& m,
                              const std::string& name,
                              const Estimate** ln_value) {
@@ -338,14 +339,20 @@ const Estimate* FindExponent(const FlowMeasurement& m,
   return nullptr;
 }
 
+// A logarithm known to a factor of e^10 or an exponent known to a factor of
+// e^3 says nothing; beyond, the arithmetic would only lose digits.
+constexpr double kUselessLnSd = 10.0;
+constexpr double kUselessExponentSd = 3.0;
+
 bool Usable(const Estimate& ln_value) {
-  return std::isfinite(ln_value.value) && std::isfinite(ln_value.sd) &&
-         ln_value.sd >= 0.0;
+  return std::isfinite(ln_value.value) && ln_value.sd >= 0.0 &&
+         ln_value.sd <= kUselessLnSd;
 }
 
 bool UsableExponent(const Estimate& exponent) {
   return std::isfinite(exponent.value) && exponent.value != 0.0 &&
-         std::isfinite(exponent.sd) && exponent.sd >= 0.0;
+         exponent.sd >= 0.0 &&
+         exponent.sd <= kUselessExponentSd * std::abs(exponent.value);
 }
 
 /// Proxies that stand on both sides, in the order in which they first occur.
