@@ -20,6 +20,7 @@ struct Command {
 // subcommand with its options to `parent`. main.cc calls them all.
 Command AddMeasureCommand(CLI::App& parent);
 Command AddCompareCommand(CLI::App& parent);
+Command AddPaletteCommand(CLI::App& parent);
 Command AddDoseCommand(CLI::App& parent);
 Command AddLearnCommand(CLI::App& parent);
 Command AddBrandsCommand(CLI::App& parent);

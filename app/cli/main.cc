@@ -36,6 +36,9 @@ int Main(int argc, char** argv) {
   app.require_subcommand(0, 1);
   const std::vector<Command> commands = {
       // clang-format off
+      AddMeasureCommand(app),
+      AddCompareCommand(app),
+      AddPaletteCommand(app),
       AddDoseCommand(app),
       // clang-format on
   };

@@ -9,11 +9,16 @@
 namespace flowkin {
 namespace {
 
-/// Keeps a message on one line, whatever a file name holds.
-std::string OneLine(std::string text) {
+/// A message as one line that reads as a sentence, whatever a file name holds.
+std::string Sentence(std::string text) {
   for (char& c : text) {
     const auto byte = static_cast<unsigned char>(c);
     if (byte < 0x20 || byte == 0x7f) c = ' ';
+  }
+  while (!text.empty() && text.back() == ' ') text.pop_back();
+  if (text.empty()) return text;
+  if (text.back() != '.' && text.back() != '!' && text.back() != '?') {
+    text += '.';
   }
   return text;
 }
@@ -51,7 +56,7 @@ void PrintDocument(Terminal& terminal, const Json& document) {
 }
 
 ExitStatus Fail(Terminal& terminal, ExitStatus status, std::string message) {
-  terminal.err << "flowkin: " << OneLine(std::move(message)) << '\n';
+  terminal.err << "flowkin: " << Sentence(std::move(message)) << '\n';
   return status;
 }
 
@@ -60,7 +65,7 @@ ExitStatus Fail(Terminal& terminal, const Error& error) {
 }
 
 void Warn(Terminal& terminal, const std::string& message) {
-  terminal.err << "flowkin: warning: " << OneLine(message) << '\n';
+  terminal.err << "flowkin: warning: " << Sentence(message) << '\n';
 }
 
 }  // namespace flowkin

@@ -1,0 +1,156 @@
+#include "app/usecases/clip_test.h"
+
+#include <algorithm>
+#include <ostream>
+#include <utility>
+#include <vector>
+
+#include "app/usecases/draw_found.h"
+#include "core/base/check.h"
+#include "core/flow/level_test.h"
+#include "core/flow/puddle_test.h"
+#include "core/flow/stream_test.h"
+#include "core/vision/level_tracker.h"
+#include "core/vision/puddle_tracker.h"
+#include "core/vision/stream_tracker.h"
+
+namespace flowkin {
+namespace {
+
+// As PuddleTestOptions.
+constexpr double kMinVolumeMl = 0.1;
+constexpr double kMaxVolumeMl = 100.0;
+constexpr double kMaxMmPerPx = 100.0;
+
+class StreamClipTest : public ClipTest {
+ public:
+  void Add(const Frame& frame) override { tracker_.Add(frame); }
+
+  FlowMeasurement Finish() override {
+    track_ = tracker_.Finish();
+    measurement_ = MeasureStream(track_);
+    return measurement_;
+  }
+
+  void DrawFound(cv::Mat& bgr, double t_s) const override {
+    DrawStream(bgr, t_s, track_, measurement_);
+  }
+
+  void WriteTrace(std::ostream& out) const override {
+    // One row for every piece of the fall, uppermost first, of every moment.
+    out << "episode,t_s,piece,presence,presence_sd,strength,width_px\n";
+    for (std::size_t e = 0; e < track_.episodes.size(); ++e) {
+      const StreamEpisode& episode = track_.episodes[e];
+      const auto pieces =
+          static_cast<std::size_t>(std::max(0, episode.num_pieces));
+      for (std::size_t i = 0; i < episode.t_s.size() * pieces; ++i) {
+        out << e << ',' << episode.t_s[i / pieces] << ',' << i % pieces << ','
+            << episode.presence[i] << ',' << episode.presence_sd[i] << ','
+            << episode.strength[i] << ',' << episode.width_px[i] << '\n';
+      }
+    }
+  }
+
+ private:
+  StreamTracker tracker_;
+  StreamTrack track_;
+  FlowMeasurement measurement_;
+};
+
+class LevelClipTest : public ClipTest {
+ public:
+  void Add(const Frame& frame) override { tracker_.Add(frame); }
+
+  FlowMeasurement Finish() override {
+    track_ = tracker_.Finish();
+    measurement_ = MeasureLevel(track_);
+    return measurement_;
+  }
+
+  void DrawFound(cv::Mat& bgr, double t_s) const override {
+    DrawRelief(bgr, t_s, track_, measurement_);
+  }
+
+  void WriteTrace(std::ostream& out) const override {
+    out << "t_s,motion_luma,contrast_luma,contrast_sd_luma,share,brightness,"
+           "shift_px\n";
+    for (const ReliefSample& sample : track_.samples) {
+      out << sample.t_s << ',' << sample.motion << ',' << sample.contrast << ','
+          << sample.contrast_sd << ',' << sample.share << ','
+          << sample.brightness << ',' << sample.shift_px << '\n';
+    }
+  }
+
+ private:
+  LevelTracker tracker_;
+  ReliefTrack track_;
+  FlowMeasurement measurement_;
+};
+
+class PuddleClipTest : public ClipTest {
+ public:
+  explicit PuddleClipTest(const ClipTestOptions& options)
+      : tracker_(TrackerOptions(options)) {
+    options_.volume_ml = options.volume_ml;
+  }
+
+  void Add(const Frame& frame) override { tracker_.Add(frame); }
+
+  FlowMeasurement Finish() override {
+    track_ = tracker_.Finish();
+    measurement_ = MeasurePuddle(track_, options_);
+    return measurement_;
+  }
+
+  void DrawFound(cv::Mat& bgr, double t_s) const override {
+    DrawFront(bgr, t_s, track_);
+  }
+
+  void WriteTrace(std::ostream& out) const override {
+    WriteFrontTrace(out, track_);
+  }
+
+ private:
+  static PuddleTrackerOptions TrackerOptions(const ClipTestOptions& options) {
+    PuddleTrackerOptions result;
+    result.mm_per_px = options.mm_per_px;
+    return result;
+  }
+
+  PuddleTestOptions options_;
+  PuddleTracker tracker_;
+  FrontTrack track_;
+  FlowMeasurement measurement_;
+};
+
+}  // namespace
+
+Result<void> ClipTestOptions::Validate() const {
+  if (volume_ml &&
+      !(*volume_ml >= kMinVolumeMl && *volume_ml <= kMaxVolumeMl)) {
+    return Error{ErrorCode::kInvalidArgument,
+                 "The volume must lie between 0.1 and 100 mL; give the volume "
+                 "that was laid on the tile."};
+  }
+  if (mm_per_px && !(*mm_per_px > 0.0 && *mm_per_px <= kMaxMmPerPx)) {
+    return Error{ErrorCode::kInvalidArgument,
+                 "The scale must lie above 0 and not above 100 mm per pixel; "
+                 "give the millimetres that one pixel spans."};
+  }
+  return {};
+}
+
+std::unique_ptr<ClipTest> MakeClipTest(const ClipTestOptions& options) {
+  FLOWKIN_CHECK(options.Validate().has_value());
+  switch (options.kind) {
+    case TestKind::kStream:
+      return std::make_unique<StreamClipTest>();
+    case TestKind::kLevel:
+      return std::make_unique<LevelClipTest>();
+    case TestKind::kPuddle:
+      return std::make_unique<PuddleClipTest>(options);
+  }
+  FLOWKIN_CHECK(false);
+}
+
+}  // namespace flowkin

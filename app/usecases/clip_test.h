@@ -1,0 +1,47 @@
+#pragma once
+
+#include <iosfwd>
+#include <memory>
+#include <optional>
+
+#include "core/base/result.h"
+#include "core/flow/measurement.h"
+#include "core/video/frame.h"
+
+namespace flowkin {
+
+struct ClipTestOptions {
+  TestKind kind = TestKind::kStream;
+  /// Puddle test: volume that was laid down, mL, 0.1 to 100.
+  std::optional<double> volume_ml;
+  /// Image scale at the test, mm per px of the upright frame, above 0, at most
+  /// 100.
+  std::optional<double> mm_per_px;
+
+  /// kInvalidArgument with a sentence when a value is out of range.
+  Result<void> Validate() const;
+};
+
+/// One filmed test, from frames to numbers. Frames go in once, in time order;
+/// memory stays constant in the length of the clip.
+class ClipTest {
+ public:
+  virtual ~ClipTest() = default;
+  virtual void Add(const Frame& frame) = 0;
+  /// Ends the clip and measures. Call once, after the last frame.
+  virtual FlowMeasurement Finish() = 0;
+
+  // Only after Finish():
+
+  /// Draws what was found, as it stood `t_s` seconds after the first frame,
+  /// into an 8-bit BGR picture of the clip's upright size. Lettering apart.
+  virtual void DrawFound(cv::Mat& bgr, double t_s) const = 0;
+  /// Writes the measured time series as comma-separated values; the first line
+  /// names the columns with their units.
+  virtual void WriteTrace(std::ostream& out) const = 0;
+};
+
+/// `options` must be valid.
+std::unique_ptr<ClipTest> MakeClipTest(const ClipTestOptions& options);
+
+}  // namespace flowkin
