@@ -48,6 +48,9 @@ constexpr double kRoughRefuse = 0.03;  // rms of the outline over the radius
 // Five capillary lengths of paint (1.8 mm at 35 mN/m, 1100 kg/m3).
 constexpr double kLeastGravityRadius_mm = 9.0;
 
+// Sharpest edges of a picture in focus, grey levels per px of the small one.
+constexpr double kLeastDetail = 8.0;
+
 double MedianOf(std::vector<double> v) {
   if (v.empty()) return 0.0;
   const auto mid = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
@@ -186,6 +189,11 @@ double ExponentFrom(const std::vector<double>& t,
                      : std::numeric_limits<double>::quiet_NaN();
 }
 
+// A camera's noise never repeats for long; a spreading puddle neither.
+bool Frozen(const PictureFacts& p) {
+  return p.frozen_s > 2.0 && p.frozen_s > 0.2 * (p.last_t_s - p.first_t_s);
+}
+
 // Why nothing was followed at all.
 std::string NothingFound(const FrontTrack& track) {
   const PictureFacts& p = track.picture;
@@ -194,11 +202,11 @@ std::string NothingFound(const FrontTrack& track) {
     return "The picture is black: turn on a lamp, take off the lens cap and "
            "film again.";
   }
-  if (p.frozen_share > 0.9 && p.frames > 5) {
+  if (Frozen(p)) {
     return "The picture stands still: the film is one frozen picture. Film "
            "again.";
   }
-  if (p.detail < 3.0) {
+  if (p.detail < kLeastDetail) {
     return "The picture is blurred or empty: nothing in it has an edge. Focus "
            "on the tile and film again.";
   }
@@ -237,13 +245,21 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
   FlowMeasurement m;
   m.kind = TestKind::kPuddle;
   m.start_s = track.start_s;
-  if (track.picture.frozen_share > 0.9 && track.picture.frames > 5) {
+  if (Frozen(track.picture)) {
     return Refuse(std::move(m),
                   "The picture stands still: the film is one frozen picture. "
                   "Film again.");
   }
   if (track.samples.size() < 2) {
     return Refuse(std::move(m), NothingFound(track));
+  }
+  if (track.picture.detail < kLeastDetail) {
+    return Refuse(std::move(m), NothingFound(track));
+  }
+  if (track.later_puddles > 0) {
+    return Refuse(std::move(m),
+                  "Paint is put down twice in this clip: cut it so that it "
+                  "holds one puddle.");
   }
   if (track.other_puddles > 0) {
     return Refuse(std::move(m),
@@ -265,6 +281,13 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
     source.push_back(i);
   }
   const std::size_t n = t.size();
+  const double tail_s = n > 0 ? track.picture.last_t_s - t.front() : 0.0;
+  if (n < kLeastSamples && tail_s < 2.0) {
+    return Refuse(std::move(m),
+                  "The clip ends too soon: paint is still being put down, or "
+                  "has only just been. Film on for ten seconds after the "
+                  "syringe is away.");
+  }
   if (n < kLeastSamples) {
     return Refuse(
         std::move(m),
