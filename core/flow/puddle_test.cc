@@ -48,9 +48,6 @@ constexpr double kRoughRefuse = 0.03;  // rms of the outline over the radius
 // Five capillary lengths of paint (1.8 mm at 35 mN/m, 1100 kg/m3).
 constexpr double kLeastGravityRadius_mm = 9.0;
 
-// Sharpest edges of a picture in focus, grey levels per px of the small one.
-constexpr double kLeastDetail = 8.0;
-
 double MedianOf(std::vector<double> v) {
   if (v.empty()) return 0.0;
   const auto mid = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
@@ -189,11 +186,6 @@ double ExponentFrom(const std::vector<double>& t,
                      : std::numeric_limits<double>::quiet_NaN();
 }
 
-// A camera's noise never repeats for long; a spreading puddle neither.
-bool Frozen(const PictureFacts& p) {
-  return p.frozen_s > 2.0 && p.frozen_s > 0.2 * (p.last_t_s - p.first_t_s);
-}
-
 // Why nothing was followed at all.
 std::string NothingFound(const FrontTrack& track) {
   const PictureFacts& p = track.picture;
@@ -202,11 +194,11 @@ std::string NothingFound(const FrontTrack& track) {
     return "The picture is black: turn on a lamp, take off the lens cap and "
            "film again.";
   }
-  if (Frozen(p)) {
+  if (p.frozen_share > 0.9 && p.frames > 5) {
     return "The picture stands still: the film is one frozen picture. Film "
            "again.";
   }
-  if (p.detail < kLeastDetail) {
+  if (p.detail < 3.0) {
     return "The picture is blurred or empty: nothing in it has an edge. Focus "
            "on the tile and film again.";
   }
@@ -245,21 +237,13 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
   FlowMeasurement m;
   m.kind = TestKind::kPuddle;
   m.start_s = track.start_s;
-  if (Frozen(track.picture)) {
+  if (track.picture.frozen_share > 0.9 && track.picture.frames > 5) {
     return Refuse(std::move(m),
                   "The picture stands still: the film is one frozen picture. "
                   "Film again.");
   }
   if (track.samples.size() < 2) {
     return Refuse(std::move(m), NothingFound(track));
-  }
-  if (track.picture.detail < kLeastDetail) {
-    return Refuse(std::move(m), NothingFound(track));
-  }
-  if (track.later_puddles > 0) {
-    return Refuse(std::move(m),
-                  "Paint is put down twice in this clip: cut it so that it "
-                  "holds one puddle.");
   }
   if (track.other_puddles > 0) {
     return Refuse(std::move(m),
@@ -281,13 +265,6 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
     source.push_back(i);
   }
   const std::size_t n = t.size();
-  const double tail_s = n > 0 ? track.picture.last_t_s - t.front() : 0.0;
-  if (n < kLeastSamples && tail_s < 2.0) {
-    return Refuse(std::move(m),
-                  "The clip ends too soon: paint is still being put down, or "
-                  "has only just been. Film on for ten seconds after the "
-                  "syringe is away.");
-  }
   if (n < kLeastSamples) {
     return Refuse(
         std::move(m),
@@ -558,7 +535,7 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
     const double volume_m3 = 1e-6 * *options.volume_ml;
     // C came in mm^8/s.
     const double ln_nu = std::log(
-        1e6 * PuddleViscosityM2PerS(volume_m3, std::exp(ln_c) * 1e-24));
+        1e6 * PuddleViscosity_m2_per_s(volume_m3, std::exp(ln_c) * 1e-24));
     const double scale_sd =
         std::hypot(track.scale->rel_sd, directed ? 0.0 : 0.5 * ellipse);
     m.ln_kinematic_viscosity_mm2_s =
@@ -572,14 +549,14 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
     }
     // Thickness in the middle at the end; 0.9 mm is where paint that wets the
     // tile at 30 degrees stands still.
-    const double height_mm = 1e3 * PuddleThicknessM(volume_m3, 1e-3 * r_end);
+    const double height_mm = 1e3 * PuddleThickness_m(volume_m3, 1e-3 * r_end);
     if (height_mm < 1.0) {
       m.warnings.push_back(
           "The puddle ends up thinner than a millimetre, where it may be about "
           "to stop; 5 mL gives a surer viscosity.");
     }
     // Reynolds number of the current where the window begins.
-    const double h0 = 1e3 * PuddleThicknessM(volume_m3, 1e-3 * r_begin);
+    const double h0 = 1e3 * PuddleThickness_m(volume_m3, 1e-3 * r_begin);
     const double speed = r_begin / (8.0 * (t[b] - best.origin_s));
     const double reynolds = speed * h0 * h0 / (std::exp(ln_nu) * r_begin);
     if (reynolds > 0.3) {

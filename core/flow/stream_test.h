@@ -8,8 +8,8 @@ namespace flowkin {
 struct StreamTestOptions {
   /// How the break time grows with the kinematic viscosity, from the user's
   /// own dilution data: d ln(break time) / d ln(nu), within 0.2 .. 2. Without
-  /// it, the value comes from the stream's own shape of fall, see
-  /// BreakTimeExponent.
+  /// it, a value from solving the slender-thread equations over the bench's
+  /// range stands in, see stream_test.cc.
   std::optional<Estimate> break_time_exponent;
 };
 

@@ -49,7 +49,7 @@ struct PictureFacts {
   double last_t_s = 0.0;
   double brightness = 0.0;     ///< brightest percent of luma, 0..1, median
   double detail = 0.0;         ///< strongest edges, grey levels per px
-  double frozen_s = 0.0;       ///< longest run of equal frames, s
+  double frozen_share = 0.0;   ///< share of frames equal to the one before
   double changed_share = 0.0;  ///< most of the picture that differed from the
                                ///< first frame, 0..1
   bool size_changed = false;
@@ -72,10 +72,8 @@ struct FrontTrack {
   bool left_picture = false;
   /// Time the outline was last seen, s.
   double last_seen_s = 0.0;
-  /// How many other round outlines grew in another place.
+  /// How many other round outlines grew at the same time.
   int other_puddles = 0;
-  /// How often a new one began in the same place after this one was gone.
-  int later_puddles = 0;
   /// Width of the edge from 20 to 80 % of its step, px.
   double edge_width_px = 0.0;
   /// Contrast of paint and tile over the noise of a pixel.

@@ -32,8 +32,6 @@ constexpr std::size_t kMostCandidates = 6;
 constexpr double kLeastVisible = 0.5;
 constexpr double kLostAfter = 1.5;
 constexpr std::size_t kLeastSamples = 8;
-// Frames averaged for the ruler.
-constexpr int kCleanFrames = 12;
 
 struct Pending {
   Circle circle;
@@ -45,7 +43,6 @@ struct Candidate {
   OutlineTrace trace;
   std::vector<FrontSample> samples;
   PuddleStart start;
-  bool start_final = false;
   double born_t = 0.0;
   double next_t = 0.0;
   double last_seen = 0.0;
@@ -102,12 +99,9 @@ struct PuddleTracker::State {
   double last_work_t = -1.0;
   double last_search_t = -1.0;
   cv::Mat last_y;
-  double equal_since = 0.0;
+  int compared = 0, equal = 0;
   std::vector<double> brightness, detail;
-  // Mean of some late frames with the whole puddle, for the scale.
-  cv::Mat clean_sum, clean;
-  int clean_count = 0;
-  cv::Point2f clean_shift;
+  Frame clean;  // a late frame with the puddle, for the scale
 
   void Work(const Frame& frame, double t);
   void Search(const Frame& frame, const WorkPicture& work);
@@ -158,14 +152,11 @@ void PuddleTracker::Add(const Frame& frame) {
 
 void PuddleTracker::State::Facts(const WorkPicture& work) {
   if (!last_y.empty()) {
+    ++compared;
     cv::Mat difference;
     cv::absdiff(work.y, last_y, difference);
-    if (cv::countNonZero(difference) != 0) equal_since = work.t_s;
-  } else {
-    equal_since = work.t_s;
+    if (cv::countNonZero(difference) == 0) ++equal;
   }
-  track.picture.frozen_s =
-      std::max(track.picture.frozen_s, work.t_s - equal_since);
   last_y = work.y;
   // Brightest percent, on a thinned grid.
   std::vector<unsigned char> values;
@@ -351,31 +342,11 @@ void PuddleTracker::State::Follow(const Frame& frame,
       c.contrast.push_back(trace->contrast_to_noise);
       c.edge_width.push_back(trace->edge_width_px);
     }
-    if (trace->visible > 0.9) {
-      kept = true;
-      if (!c.start_final) {
-        // Seen whole for the first time: centre and colour are now sure.
-        c.start = FindPuddleStart(ring, *trace, factor, ring_covers_clip);
-        c.start_final = true;
-      }
-    }
+    if (trace->visible > 0.9) kept = true;
   }
-  if (kept && !options.mm_per_px && shift != nullptr) {
-    // Only frames that lie on each other are added; a moved camera starts
-    // anew.
-    const cv::Point2f moved = (*shift - clean_shift) * factor;
-    if (clean_count > 0 && std::hypot(moved.x, moved.y) > 0.3F) {
-      if (clean_count < kCleanFrames / 2) clean_count = 0;
-    }
-    if (clean_count == 0) {
-      frame.luma.convertTo(clean_sum, CV_16U);
-      clean_shift = *shift;
-      clean_count = 1;
-    } else if (clean_count < kCleanFrames &&
-               std::hypot(moved.x, moved.y) <= 0.3F) {
-      cv::add(clean_sum, frame.luma, clean_sum, cv::noArray(), CV_16U);
-      ++clean_count;
-    }
+  if (kept && !options.mm_per_px) {
+    frame.luma.copyTo(clean.luma);
+    clean.timestamp = frame.timestamp;
   }
 }
 
@@ -385,6 +356,8 @@ FrontTrack PuddleTracker::Finish() {
   PictureFacts& facts = track.picture;
   facts.brightness = MedianOf(s.brightness);
   facts.detail = MedianOf(s.detail);
+  facts.frozen_share =
+      s.compared > 0 ? static_cast<double>(s.equal) / s.compared : 0.0;
 
   Candidate* best = nullptr;
   double best_score = -1.0;
@@ -404,46 +377,13 @@ FrontTrack PuddleTracker::Finish() {
     }
   }
   if (best == nullptr) return track;
-  // The same puddle, lost behind a hand and found again, goes on in another
-  // candidate; one that begins small in the same place is a second pour.
-  std::vector<Candidate*> others;
-  for (Candidate& c : s.candidates) {
-    if (&c != best && c.samples.size() >= 2 * kLeastSamples) {
-      others.push_back(&c);
-    }
-  }
-  std::sort(others.begin(), others.end(), [](const auto* a, const auto* b) {
-    return a->born_t < b->born_t;
-  });
-  for (Candidate* c : others) {
-    const double apart = std::hypot(c->trace.shape.x - best->trace.shape.x,
-                                    c->trace.shape.y - best->trace.shape.y);
-    const double joint = c->trace.shape.r + best->trace.shape.r;
-    if (apart > 0.5 * joint) {
-      if (c->Growth() > 0.03 && duration(*c) > 0.4 * duration(*best)) {
-        ++track.other_puddles;
-      }
-      continue;
-    }
-    if (apart > 0.15 * joint) continue;
-    const bool later = c->samples.front().t_s > best->samples.back().t_s;
-    const bool earlier = c->samples.back().t_s < best->samples.front().t_s;
-    Candidate* first = later ? best : c;
-    Candidate* second = later ? c : best;
-    if (!later && !earlier) continue;
-    const double step =
-        second->samples.front().radius_px / first->samples.back().radius_px;
-    if (step > 0.99 && step < 1.3) {
-      std::vector<FrontSample> joined = first->samples;
-      joined.insert(
-          joined.end(), second->samples.begin(), second->samples.end());
-      best->samples = std::move(joined);
-      best->start = first->start;
-      best->left_picture = first->left_picture || second->left_picture;
-      best->last_seen = second->last_seen;
-    } else if (step <= 0.9 && c->Growth() > 0.03 &&
-               duration(*c) > 0.2 * duration(*best)) {
-      ++track.later_puddles;
+  for (const Candidate& c : s.candidates) {
+    if (&c == best || c.samples.size() < 2 * kLeastSamples) continue;
+    if (c.Growth() < 0.03 || duration(c) < 0.4 * duration(*best)) continue;
+    const double apart = std::hypot(c.trace.shape.x - best->trace.shape.x,
+                                    c.trace.shape.y - best->trace.shape.y);
+    if (apart > 0.5 * (c.trace.shape.r + best->trace.shape.r)) {
+      ++track.other_puddles;
     }
   }
   track.samples = std::move(best->samples);
@@ -460,11 +400,10 @@ FrontTrack PuddleTracker::Finish() {
     given.rel_sd = s.options.mm_per_px_rel_sd;
     given.method = "given";
     track.scale = given;
-  } else if (s.clean_count > 0) {
+  } else if (!s.clean.luma.empty()) {
     const OutlineShape& shape = best->trace.shape;
-    s.clean_sum.convertTo(s.clean, CV_8U, 1.0 / s.clean_count);
     ScaleSearch search =
-        FindRulerScale(s.clean, PixelCircle{shape.x, shape.y, shape.r});
+        FindRulerScale(s.clean.luma, PixelCircle{shape.x, shape.y, shape.r});
     track.scale = search.scale;
     track.scale_note = search.note;
   } else {

@@ -1,0 +1,192 @@
+// The stream test's whole way on the sample clips, and on what goes wrong with
+// such clips. Vision and flow meet here only.
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <fstream>
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/flow/stream_test.h"
+#include "core/video/file_frame_source.h"
+#include "core/vision/stream_tracker.h"
+
+namespace flowkin {
+namespace {
+
+const std::string kFolder = FLOWKIN_SOURCE_DIR "/sample-clips/";
+
+struct Clip {
+  std::string file;
+  double fps, lift_s, break_from_s, break_to_s;
+  std::vector<double> drips_s;
+};
+
+std::vector<Clip> LoadStreams() {
+  std::ifstream in(kFolder + "manifest.json");
+  const auto manifest = nlohmann::json::parse(in);
+  std::vector<Clip> clips;
+  const auto read = [&](const nlohmann::json& c) {
+    const auto& truth = c["truth"];
+    clips.push_back({c["file"],
+                     c["frame_rate_hz"],
+                     truth["lift_s"],
+                     truth["break_window_s"][0],
+                     truth["break_window_s"][1],
+                     truth["drips_s"]});
+  };
+  for (const auto& set : manifest["sets"]) {
+    if (set["test"] != "stream") continue;
+    for (const auto& c : set["base_coat"]["clips"]) read(c);
+    for (const auto& cup : set["cups"])
+      for (const auto& c : cup["clips"]) read(c);
+  }
+  return clips;
+}
+
+std::vector<Frame> ReadFrames(const std::string& file) {
+  auto source = OpenClip(kFolder + file);
+  std::vector<Frame> frames;
+  if (!source) {
+    ADD_FAILURE() << source.error().message;
+    return frames;
+  }
+  while (true) {
+    auto frame = (*source)->Next();
+    if (!frame || !frame.value()) break;
+    frames.push_back(**frame);
+    frames.back().luma = frames.back().luma.clone();
+  }
+  return frames;
+}
+
+// As if the clip held only these frames, first one at 0.
+FlowMeasurement Measure(const std::vector<Frame>& frames) {
+  StreamTracker tracker;
+  for (const Frame& f : frames) {
+    Frame copy = f;
+    copy.timestamp -= frames.front().timestamp;
+    tracker.Add(copy);
+  }
+  return MeasureStream(tracker.Finish());
+}
+
+std::vector<Frame> Between(const std::vector<Frame>& frames,
+                           double from_s,
+                           double to_s) {
+  std::vector<Frame> out;
+  for (const Frame& f : frames)
+    if (f.TimeS() >= from_s && f.TimeS() < to_s) out.push_back(f);
+  return out;
+}
+
+TEST(StreamClips, FindLiftAndBreak) {
+  const auto clips = LoadStreams();
+  ASSERT_GE(clips.size(), 8U);
+  for (const Clip& clip : clips) {
+    SCOPED_TRACE(clip.file);
+    const FlowMeasurement m = Measure(ReadFrames(clip.file));
+    ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+    // What the test promises: two frames.
+    const double two_frames_s = 2.0 / clip.fps;
+    EXPECT_NEAR(*m.lift_s, clip.lift_s, two_frames_s);
+    EXPECT_GE(*m.break_s, clip.break_from_s - two_frames_s);
+    EXPECT_LE(*m.break_s, clip.break_to_s + two_frames_s);
+    ASSERT_FALSE(m.proxies.empty());
+    EXPECT_EQ(m.proxies.front().name, "break_time");
+    EXPECT_GT(m.proxies.front().ln_value.sd, 0.0);
+  }
+}
+
+TEST(StreamClips, DripsFollowTheBreak) {
+  const auto clips = LoadStreams();
+  const auto clip = std::find_if(clips.begin(), clips.end(), [](const Clip& c) {
+    return c.drips_s.size() >= 2;
+  });
+  ASSERT_NE(clip, clips.end());
+  const FlowMeasurement m = Measure(ReadFrames(clip->file));
+  ASSERT_GE(m.drips_s.size(), 2U);
+  // A drop is seen to have parted once it has fallen past the upper pieces.
+  const double passing_s = 0.08;
+  EXPECT_NEAR(m.drips_s[0], clip->drips_s[0], passing_s);
+  EXPECT_NEAR(m.drips_s[1], clip->drips_s[1], passing_s);
+}
+
+TEST(StreamClips, RefuseWhatHoldsNoWholeTest) {
+  const auto clips = LoadStreams();
+  const Clip& clip = clips.front();
+  const auto frames = ReadFrames(clip.file);
+  const double end_s = frames.back().TimeS() + 1.0;
+  struct Case {
+    const char* name;
+    std::vector<Frame> frames;
+  };
+  std::vector<Case> cases;
+  cases.push_back({"before the lift", Between(frames, 0.0, clip.lift_s - 0.3)});
+  cases.push_back(
+      {"after the lift", Between(frames, clip.lift_s + 0.8, end_s)});
+  cases.push_back(
+      {"before the break", Between(frames, 0.0, clip.break_from_s - 0.2)});
+  cases.push_back({"nothing", {frames.begin(), frames.begin() + 5}});
+  std::vector<Frame> reversed, frozen, dark;
+  for (std::size_t i = 0; i < frames.size(); ++i) {
+    Frame f = frames[frames.size() - 1 - i];
+    f.timestamp = frames[i].timestamp;
+    reversed.push_back(f);
+    f.luma = frames.front().luma;
+    frozen.push_back(f);
+    f.luma = cv::Mat::zeros(f.luma.size(), CV_8U);
+    dark.push_back(f);
+  }
+  cases.push_back({"reversed", reversed});
+  cases.push_back({"frozen", frozen});
+  cases.push_back({"dark", dark});
+  // One test straight after another.
+  std::vector<Frame> twice = frames;
+  for (Frame f : frames) {
+    f.timestamp += frames.back().timestamp + std::chrono::milliseconds(17);
+    twice.push_back(f);
+  }
+  cases.push_back({"twice", twice});
+  // The camera sticks while the stream still runs.
+  std::vector<Frame> stuck = frames;
+  for (Frame& f : stuck)
+    if (f.TimeS() > clip.break_from_s - 1.0)
+      f.luma =
+          stuck[static_cast<std::size_t>((clip.break_from_s - 1.0) * clip.fps)]
+              .luma;
+  cases.push_back({"stuck", stuck});
+  for (const Case& c : cases) {
+    const FlowMeasurement m = Measure(c.frames);
+    EXPECT_EQ(m.outcome, Outcome::kRefused) << c.name;
+    EXPECT_FALSE(m.reason.empty()) << c.name;
+    EXPECT_TRUE(m.proxies.empty()) << c.name;
+  }
+}
+
+// Halving the frame rate or the light does not move the events.
+TEST(StreamClips, DoNotDependOnRateOrLight) {
+  const auto clips = LoadStreams();
+  const Clip& clip = clips.front();
+  const auto frames = ReadFrames(clip.file);
+  const FlowMeasurement whole = Measure(frames);
+  std::vector<Frame> half, dim;
+  for (std::size_t i = 0; i < frames.size(); ++i) {
+    if (i % 2 == 0) half.push_back(frames[i]);
+    dim.push_back(frames[i]);
+    frames[i].luma.convertTo(dim.back().luma, CV_8U, 0.5, 5.0);
+  }
+  const double two_frames_s = 2.0 / clip.fps;
+  for (const auto& variant : {half, dim}) {
+    const FlowMeasurement m = Measure(variant);
+    ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+    EXPECT_NEAR(*m.lift_s, *whole.lift_s, two_frames_s);
+    EXPECT_NEAR(*m.break_s, *whole.break_s, two_frames_s);
+  }
+}
+
+}  // namespace
+}  // namespace flowkin
