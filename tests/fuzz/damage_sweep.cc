@@ -2,7 +2,10 @@
 // counts crashes, hangs and broken promises. Same seed, same variants.
 //
 //   flowkin_damage_sweep [--variants N] [--first I] [--seed S] [--keep FOLDER]
-//                        [CLIP...]
+//                        [--measure yes] [CLIP...]
+//
+// With --measure yes each readable variant is also measured, as the test whose
+// name ("stream", "level", "puddle") stands in the clip's path.
 //
 // Without CLIP it makes short ones in several codecs. Build with
 // FLOWKIN_SANITIZE=address,undefined to see more than crashes.
@@ -22,16 +25,20 @@
 #include <map>
 #include <memory>
 #include <opencv2/core.hpp>
+#include <optional>
 #include <random>
 #include <string>
 #include <thread>
 #include <vector>
 
+#include "tests/fuzz/measure_all.h"
 #include "tests/fuzz/read_all.h"
 #include "tests/support/test_clip.h"
 
 namespace {
 
+using flowkin::TestKind;
+using flowkin::testing_support::MeasureAll;
 using flowkin::testing_support::ReadAll;
 using flowkin::testing_support::ReadBytes;
 using flowkin::testing_support::TestClip;
@@ -186,23 +193,44 @@ std::vector<Bytes> MadeClips() {
   return clips;
 }
 
+struct Sweep {
+  std::uint64_t variants = 60;
+  std::uint64_t first = 0;
+  std::uint64_t seed = 1;
+  std::string keep;
+  bool measures = false;
+  std::vector<Bytes> clips;
+  std::vector<TestKind> kinds;  // of the clips
+};
+
+TestKind KindOf(const std::string& path) {
+  if (path.find("level") != std::string::npos) return TestKind::kLevel;
+  if (path.find("puddle") != std::string::npos) return TestKind::kPuddle;
+  return TestKind::kStream;
+}
+
+bool IsSound(const std::string& outcome) {
+  return outcome == "read" || outcome == "measured" || outcome == "refused";
+}
+
 struct Verdict {
-  std::string outcome;  // "read", "refused", or what went wrong
+  std::string outcome;  // "read", "measured", "refused", or what is wrong
   double processor_s = 0.0;
   long memory_kb = 0;
 };
 
-Verdict RunVariant(const Bytes& file) {
+Verdict RunVariant(const Bytes& file, std::optional<TestKind> kind) {
   int pipe_ends[2];
   if (pipe(pipe_ends) != 0) std::abort();
   const pid_t child = fork();
   if (child == 0) {
     const rlimit limit{kProcessorLimitS, kProcessorLimitS + 2};
     setrlimit(RLIMIT_CPU, &limit);
-    const std::string outcome = ReadAll(file.data(), file.size(), 2, 100000);
-    const bool sound = outcome == "read" || outcome == "refused";
+    const std::string outcome =
+        kind ? MeasureAll(file.data(), file.size(), *kind, 2)
+             : ReadAll(file.data(), file.size(), 2, 100000);
     const auto written = write(pipe_ends[1], outcome.data(), outcome.size());
-    _exit(sound && written > 0 ? 0 : kBrokenPromise);
+    _exit(IsSound(outcome) && written > 0 ? 0 : kBrokenPromise);
   }
   close(pipe_ends[1]);
   int status = 0;
@@ -247,7 +275,7 @@ Verdict RunVariant(const Bytes& file) {
 int Usage() {
   std::fprintf(stderr,
                "usage: flowkin_damage_sweep [--variants N] [--first I] "
-               "[--seed S] [--keep FOLDER] [CLIP...]\n");
+               "[--seed S] [--keep FOLDER] [--measure yes] [CLIP...]\n");
   return 2;
 }
 
@@ -255,86 +283,93 @@ int Usage() {
 
 int main(int argc, char** argv) {
   cv::setNumThreads(1);
-  std::uint64_t variants = 60;
-  std::uint64_t first = 0;
-  std::uint64_t seed = 1;
-  std::string keep;
-  std::vector<Bytes> clips;
+  Sweep sweep;
   for (int i = 1; i < argc; ++i) {
     const std::string word = argv[i];
-    if (word.rfind("--", 0) == 0) {
-      if (++i >= argc) return Usage();
-      if (word == "--variants") {
-        variants = std::strtoull(argv[i], nullptr, 10);
-      } else if (word == "--first") {
-        first = std::strtoull(argv[i], nullptr, 10);
-      } else if (word == "--seed") {
-        seed = std::strtoull(argv[i], nullptr, 10);
-      } else if (word == "--keep") {
-        keep = argv[i];
-      } else {
-        return Usage();
+    if (word.rfind("--", 0) != 0) {
+      sweep.clips.push_back(ReadBytes(word));
+      sweep.kinds.push_back(KindOf(word));
+      if (sweep.clips.back().empty()) {
+        std::fprintf(stderr, "%s cannot be read\n", argv[i]);
+        return 2;
       }
       continue;
     }
-    clips.push_back(ReadBytes(word));
-    if (clips.back().empty()) {
-      std::fprintf(stderr, "%s cannot be read\n", argv[i]);
-      return 2;
+    if (++i >= argc) return Usage();
+    if (word == "--variants") {
+      sweep.variants = std::strtoull(argv[i], nullptr, 10);
+    } else if (word == "--first") {
+      sweep.first = std::strtoull(argv[i], nullptr, 10);
+    } else if (word == "--seed") {
+      sweep.seed = std::strtoull(argv[i], nullptr, 10);
+    } else if (word == "--keep") {
+      sweep.keep = argv[i];
+    } else if (word == "--measure") {
+      sweep.measures = std::string(argv[i]) == "yes";
+    } else {
+      return Usage();
     }
   }
-  if (clips.empty()) clips = MadeClips();
+  if (sweep.clips.empty()) {
+    sweep.clips = MadeClips();
+    sweep.kinds.assign(sweep.clips.size(), TestKind::kStream);
+  }
 
   std::map<std::string, std::map<std::string, int>> table;
   int bad = 0;
   double slowest_s = 0.0;
   long largest_kb = 0;
-  for (std::uint64_t v = first; v < first + variants; ++v) {
-    Random random(seed * 1000003 + v);
-    const std::size_t which = static_cast<std::size_t>(v) % clips.size();
-    Bytes file = clips[which];
-    std::string kind = Damage(file, clips, random);
+  for (std::uint64_t i = 0; i < sweep.variants; ++i) {
+    const std::uint64_t variant = sweep.first + i;
+    Random random(sweep.seed * 1000003 + variant);
+    const auto which = static_cast<std::size_t>(variant % sweep.clips.size());
+    Bytes file = sweep.clips[which];
+    std::string damage = Damage(file, sweep.clips, random);
     if (!file.empty() && random() % 4 == 0) {
-      Damage(file, clips, random);
-      kind = "two of these";
+      Damage(file, sweep.clips, random);
+      damage = "two of these";
     }
-    const Verdict verdict = RunVariant(file);
+    const Verdict verdict =
+        RunVariant(file,
+                   sweep.measures ? std::optional<TestKind>(sweep.kinds[which])
+                                  : std::nullopt);
     slowest_s = std::max(slowest_s, verdict.processor_s);
     largest_kb = std::max(largest_kb, verdict.memory_kb);
-    const bool sound =
-        verdict.outcome == "read" || verdict.outcome == "refused";
-    ++table[kind][sound ? verdict.outcome : "BAD"];
+    const bool sound = IsSound(verdict.outcome);
+    ++table[damage][sound ? verdict.outcome : "BAD"];
     if (!sound) {
       ++bad;
       std::printf("variant %llu (clip %zu, %s): %s\n",
-                  static_cast<unsigned long long>(v),
+                  static_cast<unsigned long long>(variant),
                   which,
-                  kind.c_str(),
+                  damage.c_str(),
                   verdict.outcome.c_str());
-      if (!keep.empty()) {
-        WriteBytes(keep + "/variant-" + std::to_string(v), file);
+      std::fflush(stdout);
+      if (!sweep.keep.empty()) {
+        WriteBytes(sweep.keep + "/variant-" + std::to_string(variant), file);
       }
     }
-    if (v % 100 == 99) {
+    if (i % 100 == 99) {
       std::fprintf(stderr,
                    "%llu of %llu\n",
-                   static_cast<unsigned long long>(v - first + 1),
-                   static_cast<unsigned long long>(variants));
+                   static_cast<unsigned long long>(i + 1),
+                   static_cast<unsigned long long>(sweep.variants));
     }
   }
-  std::printf("%-18s %6s %8s %5s\n", "damage", "read", "refused", "bad");
-  for (auto& [kind, outcomes] : table) {
-    std::printf("%-18s %6d %8d %5d\n",
-                kind.c_str(),
-                outcomes["read"],
+  const char* const good = sweep.measures ? "measured" : "read";
+  std::printf("%-18s %8s %8s %5s\n", "damage", good, "refused", "bad");
+  for (auto& [damage, outcomes] : table) {
+    std::printf("%-18s %8d %8d %5d\n",
+                damage.c_str(),
+                outcomes[good],
                 outcomes["refused"],
                 outcomes["BAD"]);
   }
   std::printf(
       "%llu variants of %zu clips, %d bad; slowest %.2f s of processor time, "
       "largest %ld MB\n",
-      static_cast<unsigned long long>(variants),
-      clips.size(),
+      static_cast<unsigned long long>(sweep.variants),
+      sweep.clips.size(),
       bad,
       slowest_s,
       largest_kb / 1024);
