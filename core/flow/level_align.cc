@@ -16,8 +16,16 @@ constexpr int kLeastBins = 5;
 /// least_misfit and least_floor of the options.
 constexpr double kPriorBins = 10.0;
 /// Errors of neighbouring knots are not independent: pictures are coded in
-/// groups, and all share one flat picture. That many knots count as one.
-constexpr double kKnotsPerError = 2.0;
+/// groups that last about 0.15 clocks, and knots are 0.13 apart, so errors keep
+/// 0.4 of themselves from one to the next: (1 + 0.4) / (1 - 0.4) count as one.
+constexpr double kKnotsPerError = 2.4;
+/// Relief left when the flat picture was taken, as a share of the start,
+/// shortens a clock by about 2.5 times that share. Only its difference between
+/// the curves matters; a fifth is doubtful because the tail is extrapolated.
+constexpr double kFlatRelSd = 0.5;
+/// How far that difference is followed: it depends on the very clocks that are
+/// sought, and in full it would swell their scatter.
+constexpr double kFlatTrust = 0.8;
 
 double MedianOf(std::vector<double> v) {
   if (v.empty()) return 0.0;
@@ -123,7 +131,8 @@ DecayAlignment AlignDecays(const std::vector<FlowCurve>& curves,
     const FlowCurve& c = curves[i];
     FLOWKIN_CHECK(c.t_s.size() == c.value.size() &&
                   c.t_s.size() == c.sd.size());
-    const double fall = ReliefDecayTime(c.t_s, c.value);
+    const double fall =
+        c.t_s.empty() ? 0.0 : ReliefDecayTime(c.t_s, c.value, c.t_s.back());
     if (!(fall > 0.0)) continue;
     ln_clock[i] = std::log(fall);
     start[i] = MedianOf({c.value[0], c.value[1], c.value[2]});
@@ -152,16 +161,45 @@ DecayAlignment AlignDecays(const std::vector<FlowCurve>& curves,
     return std::min(s, -0.05);  // relief only falls
   };
 
+  // What relief was left, on average over the curves, when their flat pictures
+  // were taken. `shape` is short of that much, like the curves.
+  double mean_left = 0.0;
+  // Relief beyond the window: it goes on at the rate of its later half.
+  const auto late_relief = [&](double x) {
+    constexpr int kFrom = kKnots / 2;
+    const double last = std::log(std::exp(shape[kKnots - 1]) + mean_left);
+    const double rate = (last - std::log(std::exp(shape[kFrom]) + mean_left)) /
+                        (width * (kKnots - 1 - kFrom));
+    const double held = std::min(rate, -0.3);
+    const double value = std::exp(last + held * (x - options.to));
+    return std::pair(value, held * value);  // and its slope
+  };
+
   double scale2 = 0.5;
+  std::vector<double> contrast(n, 1.0);
+  std::vector<double> left(n, 0.0);
+  std::vector<double> pull(n, 0.0);  // d(lost) / d(ln clock)
   std::vector<double> variance(n, 0.0);
   double dof = 1.0;
   for (int pass = 0; pass < 40; ++pass) {
+    if (pass > 1) {
+      double sum = 0.0;
+      for (std::size_t i : used) {
+        const double x = curves[i].t_s.back() / std::exp(ln_clock[i]);
+        const auto late = late_relief(x);
+        left[i] = std::min(0.3, late.first);
+        pull[i] = -kFlatTrust * contrast[i] * x * late.second;
+        sum += left[i];
+      }
+      mean_left = sum / static_cast<double>(used.size());
+    }
     // Bins at the knots, every curve by its own clock.
     std::vector<Bin> bins;
     std::vector<int> bins_of(n, 0);
     for (std::size_t i : used) {
       const FlowCurve& c = curves[i];
       const double clock = std::exp(ln_clock[i]);
+      const double lost = kFlatTrust * contrast[i] * (left[i] - mean_left);
       for (int k = 0; k < kKnots; ++k) {
         const double lo = (knot_x(k) - 0.5 * width) * clock;
         const double hi = (knot_x(k) + 0.5 * width) * clock;
@@ -171,7 +209,7 @@ DecayAlignment AlignDecays(const std::vector<FlowCurve>& curves,
           // Fast decays: the nearest pictures on both sides stand in.
           const double reach = std::max(0.0, step_s[i] - (hi - lo)) * 0.5;
           if (c.t_s[j] < lo - reach || c.t_s[j] >= hi + reach) continue;
-          const double v = c.value[j] / start[i];
+          const double v = c.value[j] / start[i] + lost;
           const double sd = c.sd[j] / start[i];
           if (!(v > 2.0 * sd) || v < 0.01) continue;
           // Moved along the shape to the knot.
@@ -224,7 +262,7 @@ DecayAlignment AlignDecays(const std::vector<FlowCurve>& curves,
       const double s = slope(b.knot);
       normal.Add({{static_cast<std::size_t>(b.knot), 1.0},
                   {at, 1.0},
-                  {at + 1, -b.x * s},
+                  {at + 1, -b.x * s - pull[b.curve] * std::exp(-b.y)},
                   {at + 2, -s / std::exp(ln_clock[b.curve])}},
                  b.y,
                  1.0 / (b.var * scale2));
@@ -254,7 +292,7 @@ DecayAlignment AlignDecays(const std::vector<FlowCurve>& curves,
       const std::size_t at = kKnots + 3 * place[b.curve];
       const double s = slope(b.knot);
       const double r = b.y - p[static_cast<std::size_t>(b.knot)] - p[at] +
-                       b.x * s * p[at + 1] +
+                       (b.x * s + pull[b.curve] * std::exp(-b.y)) * p[at + 1] +
                        s / std::exp(ln_clock[b.curve]) * p[at + 2];
       chi2 += r * r / b.var;
       square += r * r;
@@ -272,9 +310,10 @@ DecayAlignment AlignDecays(const std::vector<FlowCurve>& curves,
       const double d = std::clamp(p[kKnots + 3 * q + 1], -0.3, 0.3);
       largest = std::max(largest, std::abs(d));
       ln_clock[used[q]] += 0.8 * d;
+      contrast[used[q]] = std::exp(std::clamp(p[kKnots + 3 * q], -0.5, 0.5));
       variance[used[q]] = normal.Variance(kKnots + 3 * q + 1);
     }
-    if (largest < 1e-4) break;
+    if (largest < 1e-4 && pass > 5) break;
   }
   const double m = static_cast<double>(used.size());
   for (std::size_t i : used) {

@@ -8,6 +8,16 @@
 namespace flowkin {
 namespace {
 
+/// The thread that is laid changes the picture at least as much as what it
+/// leaves behind; weaker motion is noise.
+constexpr double kLeastBurst = 0.7;
+/// A drip is over sooner.
+constexpr double kLongBurst_s = 0.25;
+/// A step of the camera by this share of the picture's width is no shake.
+constexpr double kLargestJump = 0.04;
+/// Edges as soft as a fifteenth of the picture's range per reduced pixel.
+constexpr double kLeastSharpness = 0.07;
+
 FlowMeasurement Refused(std::string reason) {
   FlowMeasurement m;
   m.kind = TestKind::kLevel;
@@ -106,8 +116,13 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
         "The picture shows nothing (black, white or covered lens): check the "
         "light and the camera, then film it again.");
   }
+  if (track.sharpness < kLeastSharpness) {
+    return Refused(
+        "The picture is blurred: bring the paint's surface into focus, wipe "
+        "the lens, and film it again.");
+  }
   // Compression and noise alone move pictures a little.
-  if (track.picture_motion < std::max(1.5, 4.0 * track.noise)) {
+  if (track.picture_motion < std::max(1.5, 1.6 * track.calm_motion)) {
     return Refused(
         "Nothing moves in this clip: film the ribbon being laid on the paint "
         "and keep filming until it is gone.");
@@ -123,6 +138,16 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
         "surface, with a lamp or window mirrored in it, and film until it is "
         "gone.");
   }
+  if (track.change_before > std::max(2.0 * track.change_after, 1.5)) {
+    return Refused(
+        "The surface changes before the ribbon is laid and rests after it: the "
+        "clip seems to run backwards, or the paint had not come to rest.");
+  }
+  if (track.camera_jump_px > kLargestJump * track.width_px) {
+    return Refused(
+        "The camera or the cup was moved while the ribbon levelled: fix the "
+        "camera, leave the cup alone and film it again.");
+  }
   const double laid_s = *track.laid_s;
   const double span_s = track.last_t_s - laid_s;
   FlowMeasurement m;
@@ -132,6 +157,7 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
   curve.unit = "";
   for (const ReliefSample& s : track.samples) {
     if (s.t_s <= laid_s || s.contrast_sd <= 0.0) continue;
+    if (s.t_s > track.flat_s) break;
     curve.t_s.push_back(s.t_s - laid_s);
     curve.value.push_back(s.contrast);
     curve.sd.push_back(s.contrast_sd);
@@ -143,11 +169,6 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
   }
   const double start = track.start_contrast;
   if (!(start > 0.0) || start < 4.0 * curve.sd.front() || start < 0.4) {
-    if (track.change_before > 4.0 * std::max(track.change_after, 0.2)) {
-      return Refused(
-          "The relief grows instead of fading: the clip seems to run "
-          "backwards.");
-    }
     return Refused(
         "The ribbon can hardly be seen: let a lamp or window mirror in the "
         "paint, or come closer, and film it again.");
@@ -155,6 +176,29 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
   for (std::size_t i = 0; i < curve.t_s.size(); ++i) {
     curve.value[i] /= start;
     curve.sd[i] /= start;
+  }
+  // A second laying follows a rest of the whole picture.
+  double strongest = 0.0;
+  for (const ReliefBurst& b : track.bursts) {
+    strongest = std::max(strongest, b.peak);
+  }
+  if (strongest < kLeastBurst * start) {
+    return Refused(
+        "The laying of the ribbon is not in the clip: start filming before it "
+        "and keep on until the surface is smooth again.");
+  }
+  for (std::size_t i = 1; i < track.bursts.size(); ++i) {
+    const ReliefBurst& b = track.bursts[i];
+    if (b.end_s - b.start_s > kLongBurst_s && b.peak > 0.35 * strongest) {
+      return Refused(
+          "More than one ribbon was laid, or something stirred or crossed the "
+          "paint after it: film one ribbon per clip and leave it alone.");
+    }
+  }
+  if (track.bursts.size() > 1) {
+    m.warnings.push_back(
+        "Something fell or moved on the paint after a pause; the levelling is "
+        "counted from the last of it.");
   }
   const double clock_s = track.decay_time_s;
   if (LargestRise(curve.value) > 0.3) {
@@ -180,24 +224,11 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
         "Part of the ribbon stays for good: this paint is too stiff to level, "
         "loosen it first.");
   }
-  // A second laying shows as a pause in which the first could level.
-  const double pause = std::max(1.5 * clock_s, 0.6);
-  double strongest = 0.0;
-  for (const ReliefBurst& b : track.bursts) {
-    strongest = std::max(strongest, b.peak);
-  }
-  for (std::size_t i = 1; i < track.bursts.size(); ++i) {
-    const ReliefBurst& b = track.bursts[i];
-    if (b.start_s - track.bursts[i - 1].end_s < pause) continue;
-    if (b.end_s - b.start_s > 0.25 && b.peak > 0.5 * strongest) {
-      return Refused(
-          "More than one ribbon was laid, or something stirred the paint in "
-          "between: film one ribbon per clip.");
-    }
-    m.warnings.push_back(
-        "Something fell or moved on the paint after a pause; the levelling is "
-        "counted from the last of it.");
-    break;
+  if (track.remaining_share &&
+      *track.remaining_share < -options.most_remaining_share) {
+    return Refused(
+        "The surface does not come back to its look from before the ribbon: "
+        "something in the picture or the light changed meanwhile.");
   }
   if (!track.surroundings) {
     m.warnings.push_back(
@@ -214,7 +245,12 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
     }
   }
   const double slope_sd = SlopeRelativeSd(curve, clock_s);
-  if (slope_sd > 0.15) {
+  if (slope_sd > 0.2) {
+    return Refused(
+        "The ribbon does not fade steadily: keep hands and shadows out of the "
+        "picture, use more light, and film it again.");
+  }
+  if (slope_sd > 0.1) {
     m.warnings.push_back(
         "The ribbon's fading is ragged, so the result is rough: more light or "
         "a steadier camera helps.");

@@ -14,7 +14,7 @@ struct LevelTestOptions {
   /// most of the decay happens between two pictures.
   double least_fall_frames = 5.0;
   /// Pictures must go on for this many decay times after the laying, 1 to 4.
-  double least_falls_seen = 1.6;
+  double least_falls_seen = 2.8;
   /// Relief that stays for good, as a share of its start, 0.05 to 0.5. Above,
   /// the paint is stiff (yield stress) and its decay is no viscosity.
   double most_remaining_share = 0.2;
@@ -79,11 +79,13 @@ struct DecayAlignmentOptions {
 
 /// Lays decay curves (the "relief" curves of MeasureLevel) over one common,
 /// falling shape by stretching their clocks:
-///     ln relief_i(t) = a_i + S((t - d_i) / clock_i).
+///     relief_i(t) = a_i (S((t - d_i) / clock_i) - S(T_i / clock_i)).
 ///
+/// T_i, when the flat picture was taken that the others are compared with, is
+/// the curve's last time: what relief was left then is missing everywhere.
 /// S is a free curve held only by its smoothness, because relief is a mix of
 /// wavelengths and no single exponential; the window of every curve scales
-/// with its own clock, because a fixed window is biased. a_i (contrast) and
+/// with its own clock, because a fixed window is biased. ln a_i (contrast) and
 /// d_i (laying time, half a picture) are free within their stated spread.
 ///
 /// Uncertainty: from the scatter round the common shape, pooled over the

@@ -28,20 +28,26 @@ double FallTime(const std::vector<double>& t_s,
   return 0.0;
 }
 
-/// Minus one over the slope of ln(relief) between the two times; 0 if that is
-/// not a decay.
-double TimeConstant(const std::vector<double>& t_s,
-                    const std::vector<double>& relief,
-                    double from_s,
-                    double to_s) {
+/// ln(relief) = level - t / clock between two times; clock 0 if that is not a
+/// decay.
+struct Line {
+  double level = 0.0;
+  double clock_s = 0.0;
+};
+
+Line FitLine(const std::vector<double>& t_s,
+             const std::vector<double>& relief,
+             double lost,
+             double from_s,
+             double to_s) {
   double n = 0.0;
   double st = 0.0;
   double sy = 0.0;
   double stt = 0.0;
   double sty = 0.0;
   for (std::size_t i = 0; i < relief.size(); ++i) {
-    if (t_s[i] < from_s || t_s[i] > to_s || !(relief[i] > 0.0)) continue;
-    const double y = std::log(relief[i]);
+    if (t_s[i] < from_s || t_s[i] > to_s || !(relief[i] + lost > 0.0)) continue;
+    const double y = std::log(relief[i] + lost);
     n += 1.0;
     st += t_s[i];
     sy += y;
@@ -49,27 +55,31 @@ double TimeConstant(const std::vector<double>& t_s,
     sty += t_s[i] * y;
   }
   const double spread = n * stt - st * st;
-  if (n < 3.0 || !(spread > 0.0)) return 0.0;
+  if (n < 3.0 || !(spread > 0.0)) return {};
   const double slope = (n * sty - st * sy) / spread;
-  return slope < 0.0 ? -1.0 / slope : 0.0;
+  if (!(slope < 0.0)) return {};
+  return {(sy - slope * st) / n, -1.0 / slope};
 }
 
 }  // namespace
 
 double ReliefDecayTime(const std::vector<double>& t_s,
-                       const std::vector<double>& relief) {
+                       const std::vector<double>& relief,
+                       double flat_s) {
   FLOWKIN_CHECK(t_s.size() == relief.size());
   if (relief.size() < 4) return 0.0;
-  double clock = FallTime(t_s, relief);
-  for (int pass = 0; pass < 8 && clock > 0.0; ++pass) {
-    const double next =
-        TimeConstant(t_s, relief, kDecayFrom * clock, kDecayTo * clock);
-    if (!(next > 0.0)) return clock;
-    // Steep relief saturates highlights and delays the first fall; the window
-    // must not run away from it, though.
-    const double step = std::clamp(next / clock, 0.7, 1.4);
-    clock *= step;
-    if (std::abs(step - 1.0) < 1e-3) break;
+  const double fall = FallTime(t_s, relief);
+  if (!(fall > 0.0)) return 0.0;
+  double clock = fall;
+  double lost = 0.0;
+  for (int pass = 0; pass < 60; ++pass) {
+    const Line line =
+        FitLine(t_s, relief, lost, kDecayFrom * fall, kDecayTo * fall);
+    if (!(line.clock_s > 0.0)) return clock;
+    const double before = clock;
+    clock = line.clock_s;
+    if (clock > flat_s || std::abs(clock - before) < 1e-4 * clock) break;
+    lost = std::exp(line.level - flat_s / clock);
   }
   return clock;
 }

@@ -35,7 +35,8 @@ struct ReliefSample {
   double shift_px = 0.0;
 };
 
-/// A stretch of time in which something moved in the paint.
+/// A stretch of time in which something moved in the paint; between two of
+/// them the whole picture came to rest.
 struct ReliefBurst {
   double start_s = 0.0;
   double end_s = 0.0;
@@ -67,13 +68,23 @@ struct ReliefTrack {
   double luma_spread = 0.0;
   /// Noise of one pixel of the reduced pictures, luma codes.
   double noise = 0.0;
+  /// Steepest edges per reduced pixel against the picture's range; 0.12 and
+  /// more in focus.
+  double sharpness = 0.0;
   /// Strongest change anywhere in the picture between neighbouring frames,
-  /// luma codes (upper 2 %, 95th percentile of time).
+  /// luma codes (upper 2 % of the pixels, third largest in time).
   double picture_motion = 0.0;
+  /// The same where least happens (10th percentile of time): noise.
+  double calm_motion = 0.0;
   /// Farthest the picture lay from the last one, px.
   double camera_shift_px = 0.0;
+  /// Largest step between neighbouring pictures since the laying began,
+  /// px.
+  double camera_jump_px = 0.0;
   /// False if the paint fills the picture: shake and lamp cannot be told.
   bool surroundings = true;
+  /// When the picture was taken that counts as flat.
+  double flat_s = 0.0;
   /// Contrast just after the laying, luma codes.
   double start_contrast = 0.0;
   /// ReliefDecayTime of the contrast; 0 if it never fell to 1/e.
@@ -95,15 +106,19 @@ struct ReliefTrack {
 /// Writes one line per sample as comma-separated values under a header line.
 void WriteReliefTrace(std::ostream& out, const ReliefTrack& track);
 
-/// The window of ReliefDecayTime, in units of its own result.
+/// The window of ReliefDecayTime, in units of the fall to 1/e.
 inline constexpr double kDecayFrom = 0.4;
 inline constexpr double kDecayTo = 1.3;
 
 /// Time constant of a decay, s: minus one over the slope of ln(relief) between
-/// kDecayFrom and kDecayTo times that same time constant, so that the window
-/// scales with the decay. 0 if the relief never falls to 1/e of its start.
-/// `t_s` since the laying, rising, as many as `relief`.
+/// kDecayFrom and kDecayTo times its fall to 1/e, so that the window scales
+/// with the decay. 0 if the relief never falls to 1/e of its start.
+///
+/// `t_s` since the laying, rising, as many as `relief`, which counts from the
+/// picture at `flat_s`: what relief was left then is added back, as the same
+/// exponential would leave it.
 double ReliefDecayTime(const std::vector<double>& t_s,
-                       const std::vector<double>& relief);
+                       const std::vector<double>& relief,
+                       double flat_s);
 
 }  // namespace flowkin

@@ -22,10 +22,16 @@ constexpr double kJumpShare = 0.2;
 /// Camera shake below this, reduced px, is left alone: about what the
 /// registration itself errs by.
 constexpr double kStillShift = 0.08;
+/// Patches of relief nearer than this share of the outline's length belong to
+/// the same pool.
+constexpr double kJoinShare = 0.35;
+/// Patches weaker than this share of the strongest one are left out: coding
+/// leaves such traces where a hand has been.
+constexpr double kLeastPatch = 0.01;
+/// The picture rests when this share of its strongest motion is left.
+constexpr double kCalmShare = 0.15;
 /// The surroundings must make up this share of the picture to say anything of
 /// shake and brightness.
-/// A clip that ends before this share of the wanted time is extrapolated.
-constexpr double kLongEnough = 2.0;
 constexpr double kLeastSurroundings = 0.08;
 
 /// A reduced picture and how it lies to the reference picture.
@@ -50,6 +56,14 @@ double Quantile(std::vector<double> v, double q) {
   const auto k = static_cast<std::ptrdiff_t>(std::min(
       q * static_cast<double>(v.size()), static_cast<double>(v.size() - 1)));
   std::nth_element(v.begin(), v.begin() + k, v.end());
+  return v[static_cast<std::size_t>(k)];
+}
+
+/// Third largest value: the strongest that is not a glitch of one picture.
+double ThirdLargest(std::vector<double> v) {
+  if (v.empty()) return 0.0;
+  const auto k = std::min<std::ptrdiff_t>(2, std::ssize(v) - 1);
+  std::nth_element(v.begin(), v.begin() + k, v.end(), std::greater<>());
   return v[static_cast<std::size_t>(k)];
 }
 
@@ -119,6 +133,30 @@ cv::Mat SmoothLook(const Picture& p) {
   cv::Mat f = Look(p);
   cv::blur(f, f, cv::Size(3, 3));
   return f;
+}
+
+/// Steepest edges (upper 0.2 % of gradients, per reduced px) against the range
+/// of the picture: 0.12 and more in focus.
+double Sharpness(const cv::Mat& look) {
+  cv::Mat gx;
+  cv::Mat gy;
+  cv::Sobel(look, gx, CV_32F, 1, 0, 3, 0.125);
+  cv::Sobel(look, gy, CV_32F, 0, 1, 3, 0.125);
+  cv::Mat steep;
+  cv::magnitude(gx, gy, steep);
+  std::vector<float> slopes(steep.begin<float>(), steep.end<float>());
+  const auto n = std::ssize(slopes);
+  const auto k = n - 1 - n / 500;
+  std::nth_element(slopes.begin(), slopes.begin() + k, slopes.end());
+  const auto slope = static_cast<double>(slopes[static_cast<std::size_t>(k)]);
+  std::vector<float> codes(look.begin<float>(), look.end<float>());
+  const auto low = n / 50;
+  const auto high = n - 1 - n / 50;
+  std::nth_element(codes.begin(), codes.begin() + low, codes.end());
+  const float dark = codes[static_cast<std::size_t>(low)];
+  std::nth_element(codes.begin(), codes.begin() + high, codes.end());
+  const float bright = codes[static_cast<std::size_t>(high)];
+  return slope / std::max(1.0, static_cast<double>(bright - dark));
 }
 
 /// Finds shift and gain of pictures against a reference by Gauss-Newton on
@@ -257,43 +295,54 @@ class Registration {
   bool holds_ = false;
 };
 
-/// Convex outline of the strongest group of pixels that carry `signal`
-/// (CV_32F, >= 0) above `threshold`; empty if there is none.
+/// Convex outline of the pixels that carry `signal` (CV_32F, >= 0) above
+/// `threshold`: the strongest patch and what lies near it, for highlights light
+/// the relief only here and there. Empty if there is none.
 std::vector<cv::Point> StrongestOutline(const cv::Mat& signal,
                                         double threshold) {
   cv::Mat on = signal > threshold;
   cv::morphologyEx(on, on, cv::MORPH_OPEN, cv::Mat::ones(3, 3, CV_8U));
-  // Highlights light the relief only here and there: parts that lie near each
-  // other belong to one pool.
-  const int reach = std::max(3, signal.cols / 20) | 1;
-  cv::Mat joined;
-  cv::dilate(
-      on, joined, cv::getStructuringElement(cv::MORPH_ELLIPSE, {reach, reach}));
   cv::Mat labels;
-  const int n = cv::connectedComponents(joined, labels, 8, CV_32S);
+  const int n = cv::connectedComponents(on, labels, 8, CV_32S);
+  std::vector<std::vector<cv::Point>> patches(static_cast<std::size_t>(n));
   std::vector<double> weight(static_cast<std::size_t>(n), 0.0);
   for (int r = 0; r < on.rows; ++r) {
     for (int c = 0; c < on.cols; ++c) {
-      if (on.at<std::uint8_t>(r, c) == 0) continue;
-      weight[static_cast<std::size_t>(labels.at<int>(r, c))] +=
-          static_cast<double>(signal.at<float>(r, c));
+      const auto k = static_cast<std::size_t>(labels.at<int>(r, c));
+      if (k == 0) continue;
+      patches[k].emplace_back(c, r);
+      weight[k] += static_cast<double>(signal.at<float>(r, c));
     }
   }
   if (n < 2) return {};
-  const auto best =
-      std::max_element(weight.begin() + 1, weight.end()) - weight.begin();
-  std::vector<cv::Point> points;
-  for (int r = 0; r < on.rows; ++r) {
-    for (int c = 0; c < on.cols; ++c) {
-      if (on.at<std::uint8_t>(r, c) != 0 && labels.at<int>(r, c) == best) {
-        points.emplace_back(c, r);
-      }
+  const auto best = static_cast<std::size_t>(
+      std::max_element(weight.begin() + 1, weight.end()) - weight.begin());
+  std::vector<cv::Point> hull;
+  cv::convexHull(patches[best], hull);
+  double pixels = static_cast<double>(patches[best].size());
+  std::vector<char> taken(patches.size(), 0);
+  taken[0] = taken[best] = 1;
+  const cv::Rect box = cv::boundingRect(hull);
+  const double reach = kJoinShare * std::max(box.width, box.height);
+  for (bool grown = true; grown;) {
+    grown = false;
+    for (std::size_t k = 1; k < patches.size(); ++k) {
+      if (taken[k] != 0 || weight[k] < kLeastPatch * weight[best]) continue;
+      const bool near = std::any_of(
+          patches[k].begin(), patches[k].end(), [&](const cv::Point& p) {
+            return cv::pointPolygonTest(hull, cv::Point2f(p), true) > -reach;
+          });
+      if (!near) continue;
+      taken[k] = 1;
+      grown = true;
+      pixels += static_cast<double>(patches[k].size());
+      std::vector<cv::Point> all = hull;
+      all.insert(all.end(), patches[k].begin(), patches[k].end());
+      cv::convexHull(all, hull);
+      break;
     }
   }
-  if (points.size() < 40) return {};
-  std::vector<cv::Point> hull;
-  cv::convexHull(points, hull);
-  return hull;
+  return pixels < 40.0 ? std::vector<cv::Point>() : hull;
 }
 
 std::vector<int> PixelsInside(const std::vector<cv::Point>& hull,
@@ -324,26 +373,6 @@ class Decay {
     for (int parity = 0; parity < 2; ++parity) {
       flat_[parity] = Mean(from_s, to_s, parity);
     }
-  }
-
-  /// Goes on along the decay from the flat surface to where it would end, by
-  /// Aitken's delta-squared from three looks `step_s` apart. For clips that
-  /// end early; adds noise.
-  void Extrapolate(double flat_s, double step_s, double width_s) {
-    const auto look = [&](double t, int parity) {
-      return Mean(t - 0.5 * width_s, t + 0.5 * width_s, parity);
-    };
-    const cv::Mat p1 = look(flat_s - 2.0 * step_s, -1);
-    const cv::Mat p2 = look(flat_s - step_s, 0);
-    const cv::Mat p2b = look(flat_s - step_s, 1);
-    const cv::Mat p3 = Flat();
-    const cv::Mat before = p1 - p2;
-    const double power = before.dot(p1 - p2b);
-    if (!(power > 0.0)) return;
-    const double ratio = std::clamp(before.dot(p2b - p3) / power, 0.0, 0.6);
-    // Beyond the flat picture lie ratio + ratio^2 + … further such steps.
-    const double further = ratio / (1.0 - ratio);
-    for (auto& f : flat_) f += further * (p3 - 0.5 * (p2 + p2b));
   }
 
   cv::Mat Flat() const { return 0.5 * (flat_[0] + flat_[1]); }
@@ -385,6 +414,35 @@ class Decay {
     return power;
   }
 
+  /// What Power() would be where nothing happens: the middle one of 15 groups
+  /// of neighbouring pixels, middle of 9 in time.
+  std::vector<double> Floor() const {
+    constexpr int kGroups = 15;
+    const int width = rows_.cols / kGroups;
+    std::vector<std::vector<double>> groups;
+    for (int g = 0; g < kGroups && width > 0; ++g) {
+      cv::Mat weight = cv::Mat::zeros(1, rows_.cols, CV_32F);
+      weight.colRange(g * width, (g + 1) * width).setTo(1.0F);
+      groups.push_back(Power(weight));
+    }
+    const auto n = static_cast<std::size_t>(rows_.rows - 1);
+    std::vector<double> middle(n, 0.0);
+    if (groups.empty()) return middle;
+    for (std::size_t i = 0; i < n; ++i) {
+      std::vector<double> v;
+      for (const auto& g : groups) v.push_back(g[i]);
+      middle[i] = Median(v);
+    }
+    std::vector<double> smooth(n);
+    for (std::size_t i = 0; i < n; ++i) {
+      const std::size_t from = i < 4 ? 0 : i - 4;
+      const std::size_t to = std::min(n, i + 5);
+      smooth[i] = Median({middle.begin() + static_cast<std::ptrdiff_t>(from),
+                          middle.begin() + static_cast<std::ptrdiff_t>(to)});
+    }
+    return smooth;
+  }
+
   std::vector<double> Share(double from_s, double to_s) const {
     const cv::Mat flat = Flat();
     const cv::Mat shape = Mean(from_s, to_s, -1) - flat;
@@ -407,14 +465,15 @@ double SignedRoot(double v) { return v < 0.0 ? -std::sqrt(-v) : std::sqrt(v); }
 
 /// `t_s` has one more entry than `power`.
 double DecayTime(const std::vector<double>& t_s,
-                 const std::vector<double>& power) {
+                 const std::vector<double>& power,
+                 double flat_s) {
   std::vector<double> mid;
   std::vector<double> relief;
   for (std::size_t i = 0; i < power.size(); ++i) {
     mid.push_back(0.5 * (t_s[i] + t_s[i + 1]));
     relief.push_back(SignedRoot(power[i]));
   }
-  return ReliefDecayTime(mid, relief);
+  return ReliefDecayTime(mid, relief, flat_s);
 }
 
 }  // namespace
@@ -447,7 +506,12 @@ struct LevelTracker::Impl {
   cv::Mat FadingSignal(std::size_t from) const;
   std::vector<cv::Point> FindOutline(std::size_t from) const;
   std::size_t FirstAfterLaid(const ReliefTrack& track) const;
+  bool CalmBetween(const ReliefTrack& track, std::size_t i) const;
   void FindBursts(const std::vector<int>& pixels, ReliefTrack* track);
+  double SlowChange(const std::vector<int>& pixels,
+                    std::size_t from,
+                    std::size_t to) const;
+  std::vector<int> CalmSurroundings(const std::vector<int>& pixels) const;
   void MeasureDecay(const std::vector<int>& pixels, ReliefTrack* track);
   std::size_t Count() const { return pictures.size(); }
 
@@ -458,7 +522,8 @@ struct LevelTracker::Impl {
   int num_frames = 0;
   double last_t_s = 0.0;
   std::vector<double> motion;  ///< per pair of pictures, inside the outline
-  double smooth_noise = 0.0;   ///< sd of a pixel of SmoothLook()
+  std::vector<double> whole_motion;  ///< per pair of pictures, anywhere
+  double smooth_noise = 0.0;         ///< sd of a pixel of SmoothLook()
 };
 
 void LevelTracker::Impl::Add(const Frame& frame) {
@@ -638,6 +703,28 @@ cv::Mat LevelTracker::Impl::FadingSignal(std::size_t from) const {
   return signal;
 }
 
+/// True if the whole picture came to rest between the last burst and picture
+/// `i`: a hand and stick that lay a ribbon move on even where they are out of
+/// the outline.
+bool LevelTracker::Impl::CalmBetween(const ReliefTrack& track,
+                                     std::size_t i) const {
+  const double limit =
+      track.calm_motion +
+      kCalmShare * std::max(0.0, track.picture_motion - track.calm_motion);
+  const double pause_s = std::max(0.15, 4.0 * track.frame_interval_s);
+  double calm_from = -1.0;
+  for (std::size_t k = 0; k < i; ++k) {
+    if (pictures[k].t_s < track.bursts.back().end_s) continue;
+    if (whole_motion[k] > limit) {
+      calm_from = -1.0;
+      continue;
+    }
+    if (calm_from < 0.0) calm_from = pictures[k].t_s;
+    if (pictures[k + 1].t_s - calm_from > pause_s) return true;
+  }
+  return false;
+}
+
 /// Motion inside the outline that a steady change does not explain, and the
 /// stretches of time in which it was strong.
 void LevelTracker::Impl::FindBursts(const std::vector<int>& pixels,
@@ -665,18 +752,19 @@ void LevelTracker::Impl::FindBursts(const std::vector<int>& pixels,
       const int p = pixels[k];
       misfit[k] = std::abs(a[p] - b[p] - f * (b[p] - c[p]));
     }
-    motion[i] = TopMean(misfit, 0.02);
+    // After a pause in the pictures even a steady decay has gone on a while.
+    motion[i] =
+        TopMean(misfit, 0.02) * std::min(1.0, track->frame_interval_s / near);
   }
   std::vector<double> sorted(motion.begin(), motion.end() - 2);
-  const double high = Quantile(sorted, 0.95);
+  const double high = ThirdLargest(sorted);
   const double quiet = Quantile(sorted, 0.25);
   const double threshold = std::max({0.3 * high, 2.5 * quiet, 3.0});
   for (std::size_t i = 0; i + 2 < n; ++i) {
     if (motion[i] < threshold) continue;
     const double start = pictures[i].t_s;
     const double end = 0.5 * (pictures[i].t_s + pictures[i + 1].t_s);
-    const double join = std::max(0.12, 4.0 * track->frame_interval_s);
-    if (!track->bursts.empty() && start - track->bursts.back().end_s < join) {
+    if (!track->bursts.empty() && !CalmBetween(*track, i)) {
       track->bursts.back().end_s = end;
       track->bursts.back().peak =
           std::max(track->bursts.back().peak, motion[i]);
@@ -689,39 +777,96 @@ void LevelTracker::Impl::FindBursts(const std::vector<int>& pixels,
   }
 }
 
+/// Pixels away from the paint on even ground, at most 3000: what coding and
+/// noise do there, they do on the paint as well.
+std::vector<int> LevelTracker::Impl::CalmSurroundings(
+    const std::vector<int>& pixels) const {
+  const cv::Mat look = SmoothLook(pictures.back());
+  cv::Mat gx;
+  cv::Mat gy;
+  cv::Sobel(look, gx, CV_32F, 1, 0, 3, 0.125);
+  cv::Sobel(look, gy, CV_32F, 0, 1, 3, 0.125);
+  const cv::Mat steep = gx.mul(gx) + gy.mul(gy);
+  cv::Mat away(look.size(), CV_8U, cv::Scalar(255));
+  for (int p : pixels) away.ptr<std::uint8_t>()[p] = 0;
+  cv::erode(away, away, cv::Mat::ones(9, 9, CV_8U));
+  std::vector<double> steepness;
+  std::vector<int> places;
+  for (int p = 0; p < static_cast<int>(look.total()); ++p) {
+    if (away.ptr<std::uint8_t>()[p] == 0) continue;
+    places.push_back(p);
+    steepness.push_back(static_cast<double>(steep.ptr<float>()[p]));
+  }
+  const double limit = Quantile(steepness, 0.5);
+  std::vector<int> calm;
+  const std::size_t step = places.size() / 6000 + 1;
+  for (std::size_t k = 0; k < places.size(); k += step) {
+    if (steepness[k] <= limit) calm.push_back(places[k]);
+  }
+  return calm.size() < 300 ? std::vector<int>() : calm;
+}
+
+/// Root-mean-square difference over `pixels` between the first and the last
+/// three of the pictures [from, to).
+double LevelTracker::Impl::SlowChange(const std::vector<int>& pixels,
+                                      std::size_t from,
+                                      std::size_t to) const {
+  if (to < from + 8) return 0.0;
+  cv::Mat difference = cv::Mat::zeros(pictures.front().codes.size(), CV_32F);
+  for (std::size_t k = 0; k < 3; ++k) {
+    difference +=
+        SmoothLook(pictures[from + k]) - SmoothLook(pictures[to - 1 - k]);
+  }
+  double square = 0.0;
+  for (int p : pixels) {
+    const auto d = static_cast<double>(difference.ptr<float>()[p]) / 3.0;
+    square += d * d;
+  }
+  return std::sqrt(square / static_cast<double>(pixels.size()));
+}
+
 void LevelTracker::Impl::MeasureDecay(const std::vector<int>& pixels,
                                       ReliefTrack* track) {
   const std::size_t n = Count();
   const std::size_t first = FirstAfterLaid(*track);
   if (n - first < 6) return;
-  cv::Mat rows(
-      static_cast<int>(n - first), static_cast<int>(pixels.size()), CV_32F);
+  const std::vector<int> calm = CalmSurroundings(pixels);
+  const auto size = static_cast<int>(n - first);
+  cv::Mat rows(size, static_cast<int>(pixels.size()), CV_32F);
+  cv::Mat calm_rows(size, static_cast<int>(calm.size()), CV_32F);
   std::vector<double> t_s;
   for (std::size_t i = first; i < n; ++i) {
     const cv::Mat look = Look(pictures[i]);
+    const float* codes = look.ptr<float>();
     float* row = rows.ptr<float>(static_cast<int>(i - first));
-    for (std::size_t k = 0; k < pixels.size(); ++k) {
-      row[k] = look.ptr<float>()[pixels[k]];
+    for (int p : pixels) *row++ = codes[p];
+    if (!calm.empty()) {
+      row = calm_rows.ptr<float>(static_cast<int>(i - first));
+      for (int p : calm) *row++ = codes[p];
     }
     t_s.push_back(pictures[i].t_s - *track->laid_s);
   }
   Decay decay(t_s, rows);
+  Decay still(t_s, calm_rows);
   const double span = t_s.back();
   double flat_to = span;
+  std::vector<double> power;
   for (int pass = 0; pass < 8; ++pass) {
     decay.SetFlat(0.88 * flat_to, flat_to);
-    const double wanted = options.flat_after * track->decay_time_s;
-    if (pass > 0 && wanted > kLongEnough * span) {
-      decay.Extrapolate(0.94 * flat_to, 0.3 * flat_to, 0.12 * flat_to);
+    power = decay.Power({});
+    if (!calm.empty()) {
+      still.SetFlat(0.88 * flat_to, flat_to);
+      const std::vector<double> floor = still.Floor();
+      for (std::size_t i = 0; i < power.size(); ++i) power[i] -= floor[i];
     }
-    const double clock = DecayTime(t_s, decay.Power({}));
+    const double clock = DecayTime(t_s, power, 0.94 * flat_to);
     const bool settled =
         std::abs(clock - track->decay_time_s) < 2e-3 * clock && pass > 1;
     track->decay_time_s = clock;
+    track->flat_s = *track->laid_s + 0.94 * flat_to;
     if (clock <= 0.0 || settled) break;
     flat_to = std::min(span, options.flat_after * clock);
   }
-  const std::vector<double> power = decay.Power({});
   const double fall = track->decay_time_s > 0.0 ? track->decay_time_s : span;
   const std::vector<double> share = decay.Share(0.5 * fall, 2.0 * fall);
   track->start_contrast = SignedRoot(Median({power[0], power[1], power[2]}));
@@ -743,6 +888,15 @@ void LevelTracker::Impl::MeasureDecay(const std::vector<int>& pixels,
     s.contrast_sd =
         std::sqrt(power_sd * power_sd + growing) / std::max(2.0 * c, 1e-6);
     s.share = 0.5 * (share[i] + share[i + 1]);
+  }
+
+  for (std::size_t i = 0; i + 1 < n; ++i) {
+    if (pictures[i].t_s < track->bursts.front().start_s) continue;
+    const cv::Point2f d = pictures[i + 1].shift - pictures[i].shift;
+    track->camera_jump_px =
+        std::max(track->camera_jump_px,
+                 factor * std::hypot(static_cast<double>(d.x),
+                                     static_cast<double>(d.y)));
   }
 
   // The four quarters of the outline, each by itself.
@@ -768,10 +922,11 @@ void LevelTracker::Impl::MeasureDecay(const std::vector<int>& pixels,
     const std::vector<double> part = decay.Power(weight);
     // Only where the start stands well clear of the noise.
     if (Median({part[0], part[1], part[2]}) < 0.05 * power[0]) continue;
-    const double t = DecayTime(t_s, part);
+    const double t = DecayTime(t_s, part, 0.94 * flat_to);
     if (t > 0.0) track->part_decay_times_s.push_back(t);
   }
 
+  track->change_after = SlowChange(pixels, first, n);
   // Is the surface as flat as before the laying?
   std::size_t quiet_end = 0;
   if (!track->bursts.empty()) {
@@ -781,6 +936,7 @@ void LevelTracker::Impl::MeasureDecay(const std::vector<int>& pixels,
     }
   }
   if (quiet_end >= 4) {
+    track->change_before = SlowChange(pixels, 0, quiet_end);
     const std::size_t from = quiet_end - std::min<std::size_t>(quiet_end, 12);
     cv::Mat before = cv::Mat::zeros(1, static_cast<int>(pixels.size()), CV_32F);
     for (std::size_t i = from; i < quiet_end; ++i) {
@@ -801,14 +957,14 @@ void LevelTracker::Impl::MeasureDecay(const std::vector<int>& pixels,
 void LevelTracker::Impl::MeasureNoise(ReliefTrack* track) {
   // Noise of a pixel: the calmer half of the pictures, typical pixel.
   std::vector<double> per_pair;
-  std::vector<double> picture_motion;
+  whole_motion.clear();
   cv::Mat before = SmoothLook(pictures[0]);
   std::vector<float> change;
   for (std::size_t i = 1; i < Count(); ++i) {
     const cv::Mat now = SmoothLook(pictures[i]);
     const cv::Mat d = cv::abs(now - before);
     change.assign(d.begin<float>(), d.end<float>());
-    picture_motion.push_back(TopMean(change, 0.02));
+    whole_motion.push_back(TopMean(change, 0.02));
     std::nth_element(
         change.begin(), change.begin() + std::ssize(change) / 2, change.end());
     per_pair.push_back(static_cast<double>(change[change.size() / 2]));
@@ -817,12 +973,14 @@ void LevelTracker::Impl::MeasureNoise(ReliefTrack* track) {
   smooth_noise =
       std::max(0.02, Quantile(per_pair, 0.5) / (0.6745 * std::sqrt(2.0)));
   track->noise = 3.0 * smooth_noise;
-  track->picture_motion = Quantile(picture_motion, 0.95);
+  track->picture_motion = ThirdLargest(whole_motion);
+  track->calm_motion = Quantile(whole_motion, 0.1);
   const std::vector<double> last(
-      picture_motion.end() - std::min<std::ptrdiff_t>(5, std::ssize(per_pair)),
-      picture_motion.end());
-  if (track->picture_motion > 0.0) {
-    track->end_motion_share = Median(last) / track->picture_motion;
+      whole_motion.end() - std::min<std::ptrdiff_t>(5, std::ssize(per_pair)),
+      whole_motion.end());
+  const double action = track->picture_motion - track->calm_motion;
+  if (action > 0.0) {
+    track->end_motion_share = (Median(last) - track->calm_motion) / action;
   }
 }
 
@@ -860,6 +1018,7 @@ ReliefTrack LevelTracker::Impl::Finish() {
   cv::meanStdDev(ToFloat(pictures[n / 2].codes), mean, spread);
   track.mean_luma = mean[0];
   track.luma_spread = spread[0];
+  track.sharpness = Sharpness(SmoothLook(pictures[n / 2]));
 
   Register(cv::Mat(size, CV_8U, cv::Scalar(255)), &track);
   MeasureNoise(&track);

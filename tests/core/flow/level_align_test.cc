@@ -20,8 +20,13 @@ struct Scene {
   double depth_m = 0.006;
   double rho_kg_m3 = 1200.0;
   double sigma_n_m = 0.0325;
-  /// 0: height, 1: slope (what shading shows).
-  int observable = 1;
+  /// Power of k in the contrast of one wavenumber: 1 = slope, which is what
+  /// shading and small shifts of a highlight show; 2 = curvature.
+  double observable = 1.0;
+  /// Waves longer than the cup allows do not exist: the lowest mode of a round
+  /// cup has k R = 1.84 (first zero of the derivative of the Bessel function
+  /// J1, any handbook).
+  double cup_radius_m = 0.04;
 };
 
 /// Root-mean-square relief of a Gaussian ridge at t / mu, 1 at the start.
@@ -31,10 +36,11 @@ class RidgeDecay {
  public:
   explicit RidgeDecay(const Scene& scene) {
     const double top = 4.0 / scene.ridge_m;
+    const double bottom = 1.84 / scene.cup_radius_m;
     const int n = 160;
     for (int i = 0; i < n; ++i) {
-      const double k = top * (i + 0.5) / n;
-      const double weight = std::pow(k, 2 * scene.observable) *
+      const double k = bottom + (top - bottom) * (i + 0.5) / n;
+      const double weight = std::pow(k, 2.0 * scene.observable) *
                             std::exp(-std::pow(k * scene.ridge_m, 2));
       weights_.push_back(weight);
       rates_.push_back(LevellingRate_per_s(
@@ -78,10 +84,13 @@ FlowCurve MakeCurve(const RidgeDecay& decay,
   double slow = with.slow * random.Normal();
   // Slow errors live about as long as a group of coded pictures.
   const double keep = std::exp(-1.0 / (0.15 * clock_s * with.fps));
-  for (int i = 0; i < with.seen * clock_s * with.fps; ++i) {
+  const int pictures = static_cast<int>(with.seen * clock_s * with.fps);
+  // What is left in the flat picture, the last one, is missing in all.
+  const double left = decay.At(pictures / with.fps / mu);
+  for (int i = 0; i < pictures; ++i) {
     const double t = (i + 0.5) / with.fps;
-    double v = decay.At((t + late - 0.5 / with.fps) / mu) + offset + slow +
-               with.white * random.Normal();
+    double v = decay.At((t + late - 0.5 / with.fps) / mu) - left + offset +
+               slow + with.white * random.Normal();
     if (random.Uniform() < with.outliers) v *= random.Uniform(0.5, 2.0);
     slow = keep * slow +
            std::sqrt(1.0 - keep * keep) * with.slow * random.Normal();
@@ -173,7 +182,8 @@ TEST(AlignDecays, IntervalHoldsTheTruth) {
     scene.depth_m = std::exp(random.Uniform(std::log(0.004), std::log(0.03)));
     scene.rho_kg_m3 = random.Uniform(1050.0, 1350.0);
     scene.sigma_n_m = random.Uniform(0.025, 0.045);
-    scene.observable = random.Below(2) == 0 ? 0 : 1;
+    scene.observable = random.Uniform(1.0, 2.0);
+    scene.cup_radius_m = random.Uniform(0.025, 0.06);
     const RidgeDecay decay(scene);
     const double unit = ClockOf(decay);
     const double clock_s = random.Uniform(0.25, 1.5);
@@ -185,7 +195,7 @@ TEST(AlignDecays, IntervalHoldsTheTruth) {
     with.outliers = 0.01;
     with.contrast_sd = 0.1;
     with.plateau = 0.003;
-    with.seen = random.Uniform(2.5, 5.0);
+    with.seen = random.Uniform(3.0, 5.5);  // less is refused
     std::vector<FlowCurve> curves;
     const std::size_t bases = 1 + random.Below(3);
     for (std::size_t i = 0; i < bases; ++i) {
