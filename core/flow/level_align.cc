@@ -25,7 +25,7 @@ constexpr double kKnotsPerError = 2.4;
 constexpr double kFlatRelSd = 0.5;
 /// How far that difference is followed: it depends on the very clocks that are
 /// sought, and in full it would swell their scatter.
-constexpr double kFlatTrust = 0.8;
+constexpr double kFlatTrust = 0.5;
 
 double MedianOf(std::vector<double> v) {
   if (v.empty()) return 0.0;
