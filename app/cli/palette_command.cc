@@ -40,7 +40,7 @@ std::string AdviceSentence(const DoseReport& report, double volume_ml) {
         return "Too thin: put back " + Amount(*report.add_ml) +
                " of unthinned mix, stir and test again.";
       }
-      return "Too thin: it needs body, not water; mix in thicker paint.";
+      return "Too thin: no water.";
     case DoseAdvice::kLimit:
       return "Too much water would be needed: thin it with medium.";
     case DoseAdvice::kTooCoarse:
