@@ -78,10 +78,13 @@ Json CupDocument(const PaletteSet& set,
   document["test"] = TestKindName(set.clip.test.kind);
   document["base_coat"] = set.base_name;
   AddComparison(document, judged.compared.comparison);
+  const bool comparison_measured =
+      judged.compared.comparison.outcome == Outcome::kMeasured;
   document["advice"] = nullptr;
   document["add_ml"] = nullptr;
   document["overshoot_probability"] = nullptr;
   document["cautions"] = Json::array();
+  if (comparison_measured && !judged.dose) document["advice"] = "measure";
   if (judged.dose && !judged.dose->refused) {
     document["advice"] = AdviceName(judged.dose->dose.advice);
     document["add_ml"] = JsonNumber(judged.dose->add_ml);
@@ -102,8 +105,12 @@ void PrintCup(std::ostream& out,
     out << "not compared. " << comparison.reason << '\n';
     return;
   }
-  out << RatioSentence(comparison) << ".\n    "
-      << AdviceSentence(*judged.dose, cup.volume_ml) << '\n';
+  out << RatioSentence(comparison) << ".\n    ";
+  if (!judged.dose) {
+    out << "Far too uncertain to go by: film it again.\n";
+    return;
+  }
+  out << AdviceSentence(*judged.dose, cup.volume_ml) << '\n';
   for (const std::string& caution : judged.dose->cautions) {
     out << "    Note: " << caution << '\n';
   }

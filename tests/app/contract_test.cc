@@ -460,6 +460,7 @@ TEST(Compare, RefusesWhenOneSideHoldsNoTest) {
 
 struct GoldenCall {
   const char* name;
+  std::vector<std::string> reference_s;
   const char* cup_s;
   const char* target;
 };
@@ -470,17 +471,17 @@ class CompareGolden : public ::testing::TestWithParam<GoldenCall> {};
 // readers notice, so it is made on purpose: with FLOWKIN_WRITE_GOLDEN set, the
 // files are written anew.
 TEST_P(CompareGolden, SaysTheSameWords) {
-  const FlowkinRun run = RunFlowkin({"compare",
-                                     "--test",
-                                     "puddle",
-                                     "--reference-times",
-                                     "10",
-                                     "10.1",
-                                     "9.9",
-                                     "--cup-times",
-                                     GetParam().cup_s,
-                                     "--target",
-                                     GetParam().target});
+  std::vector<std::string> call = {"compare",
+                                   "--test",
+                                   "puddle",
+                                   "--cup-times",
+                                   GetParam().cup_s,
+                                   "--target",
+                                   GetParam().target,
+                                   "--reference-times"};
+  call.insert(
+      call.end(), GetParam().reference_s.begin(), GetParam().reference_s.end());
+  const FlowkinRun run = RunFlowkin(call);
   ASSERT_EQ(run.status, kDone) << run.err;
   EXPECT_EQ(run.err, "");
   const std::string path = std::string(FLOWKIN_SOURCE_DIR) +
@@ -492,11 +493,11 @@ TEST_P(CompareGolden, SaysTheSameWords) {
 INSTANTIATE_TEST_SUITE_P(
     Verdicts,
     CompareGolden,
-    ::testing::Values(GoldenCall{"thicker", "20", "1"},
-                      GoldenCall{"match", "10.1", "1"},
-                      GoldenCall{"thinner", "6", "1"},
-                      GoldenCall{"undecided", "11.2", "1"},
-                      GoldenCall{"target", "12", "1.2"}),
+    ::testing::Values(GoldenCall{"thicker", {"10", "10.1", "9.9"}, "20", "1"},
+                      GoldenCall{"match", {"10", "10.1", "9.9"}, "10.1", "1"},
+                      GoldenCall{"thinner", {"10", "10.1", "9.9"}, "6", "1"},
+                      GoldenCall{"undecided", {"10", "10.9", "9.2"}, "11", "1"},
+                      GoldenCall{"target", {"10", "10.1", "9.9"}, "12", "1.2"}),
     [](const ::testing::TestParamInfo<GoldenCall>& tested) {
       return tested.param.name;
     });
@@ -519,7 +520,7 @@ TEST(Palette, AdvisesOnEveryCup) {
             {"clips", {{{"file", SampleClip("level/gullfeather.mp4")}}}}},
            {{"name", "Mistake"},
             {"volume_ml", 90},
-            {"clips", {{{"file", kClip}}}}}}}}}}};
+            {"clips", {{{"file", SampleClip("puddle/base-a.mp4")}}}}}}}}}}};
   WriteFile(folder + "/palette.json", palette.dump());
   const FlowkinRun run = RunFlowkin({"palette", folder + "/palette.json"});
   // One cup has an answer, the other was filmed wrongly: both are told.
