@@ -1,6 +1,7 @@
 #pragma once
 
 #include <functional>
+#include <vector>
 
 #include "app/cli/terminal.h"
 
@@ -24,5 +25,22 @@ Command AddPaletteCommand(CLI::App& parent);
 Command AddDoseCommand(CLI::App& parent);
 Command AddLearnCommand(CLI::App& parent);
 Command AddBrandsCommand(CLI::App& parent);
+Command AddListBrandsCommand(CLI::App& parent);  ///< brands without --plot
+// book_commands.cc
+Command AddForgetCommand(CLI::App& parent);
+Command AddExportCommand(CLI::App& parent);
+Command AddImportCommand(CLI::App& parent);
+Command AddBackupCommand(CLI::App& parent);
+
+// Loading what reads clips takes longer than a whole dose. So there are two
+// programs of one source: `flowkin`, which answers what needs no pictures and
+// hands everything else over to `flowkin-clips`, which knows all commands.
+// front_commands.cc and all_commands.cc define these two differently.
+
+/// Adds the program's commands to `parent`.
+std::vector<Command> AddCommands(CLI::App& parent);
+
+/// Becomes the other program where this one does not know the command.
+void HandOver(int argc, char** argv);
 
 }  // namespace flowkin

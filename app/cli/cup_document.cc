@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <ctime>
 #include <fstream>
 #include <optional>
 #include <sstream>
@@ -188,6 +189,15 @@ CupDocument FromJson(const Json& document) {
   }
   cup.paint.brand = Text(document, "brand");
   cup.paint.colour = Text(document, "colour");
+  cup.batch = Text(document, "batch");
+  for (const auto& [what, name] :
+       {std::pair<const char*, const std::string&>("brand", cup.paint.brand),
+        std::pair<const char*, const std::string&>("colour", cup.paint.colour),
+        std::pair<const char*, const std::string&>("batch", cup.batch)}) {
+    if (const Result<void> fits = CheckName(what, name); !fits) {
+      throw Bad{fits.error()};
+    }
+  }
 
   const Json* history = Find(document, "history");
   if (history == nullptr || !history->is_array()) {
@@ -205,7 +215,161 @@ CupDocument FromJson(const Json& document) {
   return cup;
 }
 
+constexpr const char* kBookFormat = "flowkin brand book";
+constexpr int kBookVersion = 1;
+constexpr std::size_t kMostName = 200;
+
+/// Length of the UTF-8 sequence at `at`, 0 if there is none (RFC 3629).
+std::size_t SequenceLength(const std::string& text, std::size_t at) {
+  const auto byte = [&](std::size_t i) {
+    return i < text.size() ? static_cast<unsigned char>(text[i]) : 0U;
+  };
+  const unsigned lead = byte(at);
+  std::size_t length = 0;
+  unsigned low = 0x80;
+  unsigned high = 0xbf;
+  if (lead < 0x80) return 1;
+  if (lead >= 0xc2 && lead <= 0xdf) {
+    length = 2;
+  } else if (lead >= 0xe0 && lead <= 0xef) {
+    length = 3;
+    if (lead == 0xe0) low = 0xa0;
+    if (lead == 0xed) high = 0x9f;
+  } else if (lead >= 0xf0 && lead <= 0xf4) {
+    length = 4;
+    if (lead == 0xf0) low = 0x90;
+    if (lead == 0xf4) high = 0x8f;
+  } else {
+    return 0;
+  }
+  for (std::size_t i = 1; i < length; ++i) {
+    if (byte(at + i) < low || byte(at + i) > high) return 0;
+    low = 0x80;
+    high = 0xbf;
+  }
+  return length;
+}
+
 }  // namespace
+
+Result<void> CheckName(const std::string& what, const std::string& name) {
+  const Error error{ErrorCode::kInvalidArgument,
+                    "The " + what +
+                        " must be plain text (UTF-8) of at most 200 bytes "
+                        "without control characters."};
+  if (name.size() > kMostName) return error;
+  for (std::size_t at = 0; at < name.size();) {
+    const std::size_t length = SequenceLength(name, at);
+    const auto byte = static_cast<unsigned char>(name[at]);
+    if (length == 0 || byte < 0x20 || byte == 0x7f) return error;
+    at += length;
+  }
+  return {};
+}
+
+StoredCup ToStoredCup(const CupDocument& cup, const std::string& now_utc) {
+  StoredCup stored;
+  stored.paint = cup.paint;
+  stored.batch = cup.batch;
+  stored.history = cup.request.cup;
+  stored.common_rel_sd = cup.request.common_rel_sd;
+  stored.learned_utc = now_utc;
+  if (cup.request.time_exponent) {
+    // Times become ratios by the exponent she works with; what is learned is
+    // its product with the slope, which is what the next dose needs.
+    const double p = cup.request.time_exponent->value;
+    for (CupTest& test : stored.history.tests) {
+      test.ratio = std::pow(test.ratio, 1.0 / p);
+      test.rel_sd /= p;
+    }
+    stored.common_rel_sd /= p;
+  }
+  return stored;
+}
+
+Json BookDocument(const std::vector<StoredCup>& cups) {
+  Json document;
+  document["format"] = kBookFormat;
+  document["version"] = kBookVersion;
+  document["cups"] = Json::array();
+  for (const StoredCup& cup : cups) {
+    Json entry;
+    entry["brand"] = cup.paint.brand;
+    if (!cup.paint.colour.empty()) entry["colour"] = cup.paint.colour;
+    if (!cup.batch.empty()) entry["batch"] = cup.batch;
+    entry["learned_utc"] = cup.learned_utc;
+    entry["volume_ml"] = cup.history.volume_ml;
+    entry["thinner"]["kind"] = ThinnerKindName(cup.history.thinner);
+    if (const auto& ratio = cup.history.thinner_ln_ratio) {
+      entry["thinner"]["ratio"] = std::exp(ratio->value);
+      entry["thinner"]["rel_sd"] = ratio->sd;
+    }
+    if (cup.common_rel_sd > 0.0) entry["common_rel_sd"] = cup.common_rel_sd;
+    entry["history"] = Json::array();
+    for (const CupTest& test : cup.history.tests) {
+      entry["history"].push_back({{"added_ml", test.added_ml},
+                                  {"ratio", test.ratio},
+                                  {"rel_sd", test.rel_sd}});
+    }
+    document["cups"].push_back(std::move(entry));
+  }
+  return document;
+}
+
+Result<std::vector<StoredCup>> ReadBookDocument(std::istream& in) {
+  const auto foreign = [](const std::string& what) {
+    return Error{ErrorCode::kUnreadable,
+                 "This is no brand book: " + what + "."};
+  };
+  try {
+    const Json document = Json::parse(in);
+    if (!document.is_object() || Text(document, "format") != kBookFormat) {
+      return foreign("give a file that 'flowkin export' wrote");
+    }
+    const auto version = Number(document, "", "version");
+    if (!version) return foreign("its version is missing");
+    if (*version > kBookVersion) {
+      return Error{ErrorCode::kUnreadable,
+                   "This brand book was written by a newer flowkin; update "
+                   "this one."};
+    }
+    const Json* list = Find(document, "cups");
+    if (list == nullptr || !list->is_array()) {
+      return foreign("cups must be a list");
+    }
+    std::vector<StoredCup> cups;
+    for (const Json& entry : *list) {
+      const std::string where = "cups[" + std::to_string(cups.size()) + "]: ";
+      try {
+        CupDocument cup = FromJson(entry);
+        if (cup.paint.brand.empty()) throw Bad{NotASchema("brand is missing")};
+        cup.request.time_exponent.reset();
+        if (const auto valid = cup.request.Validate(); !valid) {
+          throw Bad{valid.error()};
+        }
+        std::string learned = Text(entry, "learned_utc");
+        if (learned.size() > 40) learned.clear();
+        cups.push_back(ToStoredCup(cup, learned));
+      } catch (const Bad& bad) {
+        return Error{ErrorCode::kUnreadable, where + bad.error.message};
+      }
+    }
+    return cups;
+  } catch (const Bad& bad) {
+    return bad.error;
+  } catch (const Json::exception&) {
+    return foreign("it is no JSON");
+  }
+}
+
+std::string NowUtc() {
+  const std::time_t now = std::time(nullptr);
+  std::tm parts{};
+  ::gmtime_r(&now, &parts);
+  char text[32];
+  std::strftime(text, sizeof(text), "%Y-%m-%dT%H:%M:%SZ", &parts);
+  return text;
+}
 
 Result<CupDocument> ReadCupDocument(std::istream& in) {
   try {

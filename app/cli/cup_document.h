@@ -2,9 +2,11 @@
 
 #include <istream>
 #include <string>
+#include <vector>
 
 #include "app/cli/terminal.h"
 #include "app/usecases/advise_dose.h"
+#include "app/usecases/brand_book.h"
 #include "core/base/result.h"
 
 namespace flowkin {
@@ -13,7 +15,27 @@ namespace flowkin {
 struct CupDocument {
   DoseRequest request;
   PaintKey paint;  ///< brand empty: unknown paint
+  std::string batch;
 };
+
+/// One sentence where a brand's, colour's or batch's name cannot be kept: not
+/// UTF-8, longer than 200 bytes or with control characters. Empty names pass.
+Result<void> CheckName(const std::string& what, const std::string& name);
+
+/// The cup as the brand book keeps it.
+StoredCup ToStoredCup(const CupDocument& cup, const std::string& now_utc);
+
+/// A book as a document of its own, for other machines and programs:
+/// {"format": "flowkin brand book", "version": 1, "cups": [...]}, each cup as
+/// `dose` reads it, with learned_utc.
+Json BookDocument(const std::vector<StoredCup>& cups);
+
+/// Reads what BookDocument writes. Another format or a newer version is
+/// kUnreadable.
+Result<std::vector<StoredCup>> ReadBookDocument(std::istream& in);
+
+/// Now, as "2026-03-01T12:00:00Z".
+std::string NowUtc();
 
 /// Reads one JSON document to its end. kUnreadable where it is no JSON, lacks
 /// a needed field or holds one of another type; kInvalidArgument where a value

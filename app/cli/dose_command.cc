@@ -1,9 +1,12 @@
 #include <CLI/CLI.hpp>
 #include <cmath>
 #include <cstdio>
+#include <filesystem>
 #include <memory>
+#include <optional>
 #include <ostream>
 #include <string>
+#include <system_error>
 
 #include "app/cli/command.h"
 #include "app/cli/cup_document.h"
@@ -165,11 +168,39 @@ void PrintForReading(std::ostream& out,
   }
 }
 
+/// What the brand book says; nothing where none is asked for or there.
+Result<std::optional<BookPrior>> PriorFor(const CupDocument& cup,
+                                          const std::string& store) {
+  std::optional<BookPrior> none;
+  if (cup.request.cup.thinner != ThinnerKind::kWater) return none;
+  std::string path = store;
+  if (path.empty()) {
+    if (cup.paint.brand.empty()) return none;
+    path = CalibrationStore::DefaultPath();
+    std::error_code ignored;
+    if (path.empty() || !std::filesystem::exists(path, ignored)) return none;
+  }
+  const Result<CalibrationStore> book =
+      CalibrationStore::Open(path, CalibrationStore::Access::kRead);
+  if (!book) return book.error();
+  const Result<BookPrior> prior = PriorFromBook(*book, cup.paint);
+  if (!prior) return prior.error();
+  return std::optional<BookPrior>(*prior);
+}
+
 ExitStatus RunDose(const DoseArguments& arguments, Terminal& terminal) {
   const Result<CupDocument> cup = ReadCupDocument(arguments.file, terminal.in);
   if (!cup) return Fail(terminal, cup.error());
-  const Result<DoseReport> report = AdviseDose(cup->request, nullptr);
+  Result<std::optional<BookPrior>> book = PriorFor(*cup, arguments.store);
+  if (!book) return Fail(terminal, book.error());
+  Result<DoseReport> report =
+      AdviseDose(cup->request, *book ? &(*book)->prior : nullptr);
   if (!report) return Fail(terminal, report.error());
+  if (!cup->paint.brand.empty() && !(*book && (*book)->known)) {
+    report->cautions.push_back("The book does not know the brand '" +
+                               cup->paint.brand +
+                               "'; this is advice for an unknown paint.");
+  }
   if (arguments.json) {
     PrintDocument(terminal, Document(cup->request, *report));
   } else {

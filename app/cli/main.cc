@@ -26,6 +26,7 @@ std::string WrongUseSentence(const CLI::App& app, const CLI::Error& error) {
 }
 
 int Main(int argc, char** argv) {
+  HandOver(argc, argv);
   Terminal terminal{
       std::cin, std::cout, std::cerr, ::isatty(STDERR_FILENO) != 0};
   CLI::App app{
@@ -34,14 +35,7 @@ int Main(int argc, char** argv) {
       "flowkin"};
   app.set_version_flag("--version", "flowkin " FLOWKIN_VERSION);
   app.require_subcommand(0, 1);
-  const std::vector<Command> commands = {
-      // clang-format off
-      AddMeasureCommand(app),
-      AddCompareCommand(app),
-      AddPaletteCommand(app),
-      AddDoseCommand(app),
-      // clang-format on
-  };
+  const std::vector<Command> commands = AddCommands(app);
 
   ExitStatus status = ExitStatus::kFailed;
   try {
@@ -82,10 +76,4 @@ int Main(int argc, char** argv) {
 }  // namespace
 }  // namespace flowkin
 
-int main(int argc, char** argv) {
-  try {
-    return flowkin::Main(argc, argv);
-  } catch (...) {  // even the words to say so cannot be made
-    return static_cast<int>(flowkin::ExitStatus::kFailed);
-  }
-}
+int main(int argc, char** argv) { return flowkin::Main(argc, argv); }

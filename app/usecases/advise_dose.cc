@@ -22,6 +22,11 @@ constexpr double kBaseAge_min = 120.0;
 constexpr double kOpen_min = 30.0;
 constexpr double kRest_s = 60.0;
 constexpr double kSuspect = 0.5;
+// When another film is worth more than water: the addition goes less than this
+// part of the way, and the film would make it this much longer.
+constexpr double kFarEnough = 0.8;
+constexpr double kWorthAFilm = 1.25;
+constexpr std::size_t kMostTestsForReach = 2;
 
 std::string Number(double value, int decimals) {
   char text[64];
@@ -139,6 +144,28 @@ void AddCautions(const DoseRequest& request, DoseReport& report) {
   }
 }
 
+/// Whether one more film, should it read what is now held likeliest, would let
+/// the next addition go so much further that it is worth more than water now.
+bool FilmReachesFurther(const Dose& dose,
+                        std::vector<DilutionTest> tests,
+                        const CurvePrior& prior,
+                        const CurveOptions& curve_options,
+                        CupState state,
+                        const DoseOptions& options) {
+  const double now = std::log(dose.ratio_now_median);
+  const double fall = now - std::log(dose.predicted_median);
+  const double wanted = now - std::log(options.target_ratio);
+  if (fall > kFarEnough * wanted) return false;
+  tests.push_back({tests.back().u, now, tests.back().rel_sd});
+  ++state.tests_here;
+  const DilutionCurve curve = FitDilutionCurve(tests, prior, curve_options);
+  const Dose other = ChooseDose(curve.belief, state, options);
+  if (other.advice != DoseAdvice::kAdd) return false;
+  const double other_fall =
+      std::log(other.ratio_now_median) - std::log(other.predicted_median);
+  return other_fall > kWorthAFilm * fall;
+}
+
 }  // namespace
 
 Result<void> DoseRequest::Validate() const {
@@ -249,6 +276,15 @@ Result<DoseReport> AdviseDose(const DoseRequest& request,
 
   DoseReport report;
   report.dose = ChooseDose(curve.belief, state, options);
+  if (report.dose.advice == DoseAdvice::kAdd &&
+      state.tests_here < kMostTestsForReach &&
+      FilmReachesFurther(
+          report.dose, tests, *prior, curve_options, state, options)) {
+    report.dose = StayAndMeasure(report.dose, curve.belief, state, options);
+    report.cautions.push_back(
+        "One more film before adding lets the next addition go further.");
+  }
+  report.add_ml = 0.0;
   switch (report.dose.advice) {
     case DoseAdvice::kAdd:
       report.add_ml = report.dose.add_ml;
@@ -265,6 +301,7 @@ Result<DoseReport> AdviseDose(const DoseRequest& request,
           std::log(request.reserve_ratio.value_or(cup.tests.front().ratio)),
           request.reserve_ml};
       const Rescue rescue = PlanRescue(curve.belief, state, options, reserve);
+      report.add_ml.reset();
       if (!rescue.possible) {
         report.cautions.push_back(
             "The cup is too thin and the reserve is no help: stir in thicker "

@@ -50,7 +50,8 @@ struct DoseReport {
   bool refused = false;
   std::string reason;  ///< of a refusal: what is wrong and what to do
   Dose dose;
-  /// kRescue: nothing where no reserve can help.
+  /// 0 where nothing is to be added; missing for a rescue that no reserve can
+  /// bring.
   std::optional<double> add_ml;
   /// kAdd with a unit: how many of it.
   std::optional<double> add_units;

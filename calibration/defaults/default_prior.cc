@@ -8,7 +8,8 @@ namespace flowkin {
 namespace {
 
 constexpr double kMedianSlope = 6.0;
-constexpr double kSlopeLogSd = 0.56;
+constexpr double kSlopeLogSdBelow = 0.40;
+constexpr double kSlopeLogSdAbove = 0.50;
 constexpr double kMedianSteepening = 0.35;
 constexpr double kSteepeningLogSd = 0.55;
 constexpr double kStraightShare = 0.05;
@@ -20,10 +21,10 @@ double LogNormalWeight(double z) { return -0.5 * z * z; }
 CurvePrior WaterPrior() {
   CurvePrior prior;
   prior.kind = DilutionLaw::Kind::kWater;
-  // 0.7 to 57 per unit: 3.9 standard deviations to each side.
-  prior.first_low = std::log(kMedianSlope) - 2.2;
+  // 1.2 to 54 per unit: 4 standard deviations and more to each side.
+  prior.first_low = std::log(kMedianSlope) - 1.6;
   prior.first_step = 0.1;
-  prior.first_count = 45;
+  prior.first_count = 39;
   constexpr std::array<double, 7> kPoints = {
       -2.1, -1.4, -0.7, 0.0, 0.7, 1.4, 2.1};
   double total = 0.0;
@@ -33,10 +34,10 @@ CurvePrior WaterPrior() {
     prior.second.push_back(kMedianSteepening * std::exp(kSteepeningLogSd * z));
   }
   for (std::size_t i = 0; i < prior.first_count; ++i) {
-    const double z =
-        (prior.first_low + prior.first_step * static_cast<double>(i) -
-         std::log(kMedianSlope)) /
-        kSlopeLogSd;
+    const double off = prior.first_low +
+                       prior.first_step * static_cast<double>(i) -
+                       std::log(kMedianSlope);
+    const double z = off / (off < 0.0 ? kSlopeLogSdBelow : kSlopeLogSdAbove);
     prior.log_weight.push_back(LogNormalWeight(z) + std::log(kStraightShare));
     for (const double y : kPoints) {
       prior.log_weight.push_back(LogNormalWeight(z) + LogNormalWeight(y) -

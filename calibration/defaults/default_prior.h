@@ -9,8 +9,9 @@ namespace flowkin {
 
 /// What is held likely of water in a paint nobody has tested yet.
 ///
-/// Slope g at the base coat's flow: log-normal, median 6 per unit of ln volume,
-/// 95 % from 2.0 to 18. Where it comes from:
+/// Slope g at the base coat's flow: log-normal on either side of its median of
+/// 6 per unit of ln volume,
+/// 95 % from 2.7 to 16. Where it comes from:
 /// - Suspension laws at solids of 30 to 45 % with a thickened water phase give
 ///   3 to 10 (Krieger and Dougherty 1959; Quemada 1977; thickener exponent 2 to
 ///   3 from memory).

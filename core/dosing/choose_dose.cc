@@ -8,8 +8,12 @@
 namespace flowkin {
 namespace {
 
-/// Share of the remaining budget that one addition may use.
-constexpr double kSpend = 0.4;
+/// Share of the remaining budget that one addition may use, and that one may
+/// use which is likely to be the last.
+constexpr double kSpend = 0.5;
+constexpr double kSpendLast = 0.85;
+/// Likely the last: it leads this close to the target, in parts of the band.
+constexpr double kLastShare = 0.55;
 /// After this many films at one addition more of them will not decide it.
 constexpr std::size_t kEnoughTests = 4;
 
@@ -28,6 +32,8 @@ double AdditionsLeft(double distance,
                      double test_sd,
                      const DoseOptions& options,
                      std::size_t additions) {
+  // The cup's earlier tests sharpen each later one.
+  test_sd *= 0.8;
   const double edge = std::log1p(options.band);
   const double done = std::max(0.0, edge - 1.645 * test_sd);
   double count = 0.0;
@@ -38,7 +44,7 @@ double AdditionsLeft(double distance,
     const double z = std::sqrt(-2.0 * std::log(chance)) - 0.6;
     double fall = (distance + edge - z * level_sd) / std::exp(z * slope_rel_sd);
     fall = std::clamp(
-        fall, 0.02, std::max(0.02, distance - options.aim_share * edge));
+        fall, 0.06, std::max(0.06, distance - options.aim_share * edge));
     count += 1.0;
     distance -= fall;
     const double told = 1.4142135623730951 * test_sd / fall;
@@ -50,6 +56,23 @@ double AdditionsLeft(double distance,
 }
 
 }  // namespace
+
+Dose StayAndMeasure(Dose dose,
+                    const DilutionBelief& belief,
+                    const CupState& cup,
+                    const DoseOptions& options) {
+  dose.advice = DoseAdvice::kMeasure;
+  dose.add_ml = 0.0;
+  dose.predicted = dose.ratio_now;
+  dose.predicted_median = dose.ratio_now_median;
+  dose.overshoot_probability =
+      ChanceBelow(belief,
+                  std::log(options.target_ratio) - std::log1p(options.band),
+                  belief.u_now);
+  dose.path_overshoot_probability = dose.overshoot_probability;
+  dose.water_share = cup.added_ml / (cup.start_volume_ml + cup.added_ml);
+  return dose;
+}
 
 Dose ChooseDose(const DilutionBelief& belief,
                 const CupState& cup,
@@ -75,13 +98,8 @@ Dose ChooseDose(const DilutionBelief& belief,
   dose.ratio_now = RatioInterval(belief, options.coverage, u_now);
   dose.ratio_now_median = std::exp(LevelQuantile(belief, 0.5, u_now));
   const auto stay = [&](DoseAdvice advice) {
+    dose = StayAndMeasure(dose, belief, cup, options);
     dose.advice = advice;
-    dose.add_ml = 0.0;
-    dose.predicted = dose.ratio_now;
-    dose.predicted_median = dose.ratio_now_median;
-    dose.overshoot_probability = ChanceBelow(belief, low_edge, u_now);
-    dose.path_overshoot_probability = dose.overshoot_probability;
-    dose.water_share = share(0.0);
     return dose;
   };
 
@@ -106,22 +124,30 @@ Dose ChooseDose(const DilutionBelief& belief,
   // From here on the cup is thicker than the target beyond doubt.
   const double allowance = Allowance(options, cup.additions);
   const double aim = target + options.aim_share * edge;
-  const auto allowed = [&](double add_ml) {
+  const double last_allowance = allowance * kSpendLast / kSpend;
+  const auto allowed = [&](double add_ml, double risk) {
     const double u = growth(add_ml);
-    return ChanceBelow(belief, low_edge, u) <= allowance &&
+    return ChanceBelow(belief, low_edge, u) <= risk &&
            ChanceBelow(belief, aim, u) <= 0.5;
   };
   const double most_ml = options.most_growth * volume_ml;
   const auto most_steps =
       static_cast<long>(most_ml / options.smallest_step_ml + 1e-9);
-  long steps = 0;
-  for (long high = most_steps + 1; high - steps > 1;) {
-    const long middle = steps + (high - steps) / 2;
-    if (allowed(static_cast<double>(middle) * options.smallest_step_ml)) {
-      steps = middle;
-    } else {
-      high = middle;
+  const auto largest = [&](double risk) {
+    long fits = 0;
+    for (long high = most_steps + 1; high - fits > 1;) {
+      const long middle = fits + (high - fits) / 2;
+      const double add_ml =
+          static_cast<double>(middle) * options.smallest_step_ml;
+      (allowed(add_ml, risk) ? fits : high) = middle;
     }
+    return fits;
+  };
+  long steps = largest(last_allowance);
+  const double last_u =
+      growth(static_cast<double>(steps) * options.smallest_step_ml);
+  if (ChanceBelow(belief, target + kLastShare * edge, last_u) < 0.5) {
+    steps = largest(allowance);
   }
 
   if (steps == 0) {
@@ -130,7 +156,7 @@ Dose ChooseDose(const DilutionBelief& belief,
     double coarse_ml = std::min(most_ml, options.smallest_step_ml);
     for (int pass = 0; pass < 40; ++pass) {
       const double middle = 0.5 * (fine_ml + coarse_ml);
-      (allowed(middle) ? fine_ml : coarse_ml) = middle;
+      (allowed(middle, allowance) ? fine_ml : coarse_ml) = middle;
     }
     // In the band on the thick side and no finer step at hand: that is as good
     // as this measure gets.

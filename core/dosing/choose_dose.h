@@ -26,13 +26,13 @@ struct DoseOptions {
   double target_ratio = 1.0;       ///< > 0
   double smallest_step_ml = 0.25;  ///< > 0
   /// Chance that a cup ends below the band, over all additions it takes.
-  double most_overshoot = 0.004;
+  double most_overshoot = 0.0045;
   /// One addition is at most this share of the cup as it stands. The curve
   /// bends the safe way for every published law; where a paint's network
   /// collapses at once it does not, and this is the guard.
   double most_growth = 0.15;
   /// `match` is said at this probability of lying in the band.
-  double match_confidence = 0.95;
+  double match_confidence = 0.93;
   double coverage = 0.95;  ///< of every interval given
   /// kLimit beyond this share of added water; none where it is not water.
   std::optional<double> most_water_share = 0.30;
@@ -72,10 +72,17 @@ struct Dose {
 /// band within the cup's budget and does not aim past the target.
 ///
 /// The budget of the whole path is spent as a geometric series over the
-/// additions, so it holds however many there are. Nothing is added while the
+/// additions, so it holds however many there are; one that should be the last
+/// may use seven tenths more. Nothing is added while the
 /// interval of the ratio holds the target: that cup is matched or filmed again.
 Dose ChooseDose(const DilutionBelief& belief,
                 const CupState& cup,
                 const DoseOptions& options);
+
+/// `dose` turned into the advice to film again before deciding.
+Dose StayAndMeasure(Dose dose,
+                    const DilutionBelief& belief,
+                    const CupState& cup,
+                    const DoseOptions& options);
 
 }  // namespace flowkin

@@ -110,7 +110,7 @@ double ReserveToKeep_ml(const DilutionBelief& belief,
   const double edge = std::log1p(options.band);
   // Paint V0 thinned to 1 + w; bringing w back to w' takes V0 (w / w' - 1).
   const double right = std::expm1(MeanGrowthTo(belief, target));
-  const double over = std::expm1(MeanGrowthTo(belief, target - 2.0 * edge));
+  const double over = std::expm1(MeanGrowthTo(belief, target - 1.25 * edge));
   if (right <= 0.0) return 0.0;
   return cup.start_volume_ml * std::clamp(over / right - 1.0, 0.0, 0.5);
 }

@@ -35,7 +35,8 @@ Rescue PlanRescue(const DilutionBelief& belief,
                   const Reserve& reserve);
 
 /// Unthinned paint to keep back before the first addition, so that a cup that
-/// ends one band width below its band can be brought back to the target.
+/// ends a quarter of the band's width below it can be brought back to the
+/// target; at most half the cup.
 double ReserveToKeep_ml(const DilutionBelief& belief,
                         const CupState& cup,
                         const DoseOptions& options);

@@ -3,6 +3,7 @@
 
 #include <cstdio>
 #include <cstdlib>
+#include <string_view>
 
 #include "tests/calibration/dose_trial.h"
 
@@ -36,7 +37,8 @@ int main(int argc, char** argv) {
       static_cast<std::size_t>(argc > 1 ? std::atol(argv[1]) : 500);
   const auto seed =
       static_cast<std::uint64_t>(argc > 2 ? std::atol(argv[2]) : 1);
-  const bool tuning = argc > 3;
+  const std::string_view mode = argc > 3 ? argv[3] : "";
+  const bool tuning = mode == "tuning" || mode == "quick";
   std::printf("%-34s %6s %6s %6s %8s %8s %6s %8s %9s %6s %6s %5s\n",
               "cups",
               "n",
@@ -53,6 +55,7 @@ int main(int argc, char** argv) {
   for (const std::size_t learned : {std::size_t{0}, std::size_t{3}}) {
     for (const double band : {0.15, 0.10}) {
       for (const double rel_sd : {0.02, 0.04, 0.07}) {
+        if (mode == "quick" && (band != 0.15 || rel_sd == 0.02)) continue;
         DoseTally all;
         for (const LawFamily family : flowkin::test::kAllFamilies) {
           if (tuning && (family == LawFamily::kQuemada ||
@@ -83,7 +86,6 @@ int main(int argc, char** argv) {
         std::fflush(stdout);
       }
     }
-    break;
   }
   return 0;
 }

@@ -5,6 +5,8 @@
 #include <optional>
 
 #include "app/usecases/advise_dose.h"
+#include "calibration/curve/brand_curve.h"
+#include "calibration/defaults/default_prior.h"
 #include "core/base/check.h"
 
 namespace flowkin::test {
@@ -76,6 +78,20 @@ CupRun RunCup(const VirtualCup& cup,
   return run;
 }
 
+CurvePrior PriorFromCups(const std::vector<CupHistory>& histories) {
+  const CurvePrior grid = BrandGrid(WaterPrior());
+  std::vector<CupEvidence> cups;
+  for (const CupHistory& history : histories) {
+    std::vector<DilutionTest> tests;
+    for (const CupTest& test : history.tests) {
+      tests.push_back(
+          {history.Growth(test.added_ml), std::log(test.ratio), test.rel_sd});
+    }
+    cups.push_back({"", LogLikelihood(tests, grid, {})});
+  }
+  return FitBrandCurve(cups, "", grid).next_cup;
+}
+
 }  // namespace
 
 void DoseTally::Add(const DoseTally& other) {
@@ -117,8 +133,15 @@ DoseTally RunDoseTrial(const DoseTrial& trial) {
     };
     for (std::size_t k = 0; k < trial.cups_per_family; ++k) {
       const VirtualPaint paint = DrawPaint(family, random);
+      std::vector<CupHistory> learned;
+      for (std::size_t l = 0; l < trial.learned_cups; ++l) {
+        const VirtualCup cup(paint, ratio(), trial.volume_ml);
+        learned.push_back(RunCup(cup, trial, nullptr, random).history);
+      }
+      std::optional<CurvePrior> prior;
+      if (!learned.empty()) prior = PriorFromCups(learned);
       const VirtualCup cup(paint, ratio(), trial.volume_ml);
-      all.Add(RunCup(cup, trial, nullptr, random).tally);
+      all.Add(RunCup(cup, trial, prior ? &*prior : nullptr, random).tally);
     }
   }
   return all;

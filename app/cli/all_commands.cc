@@ -1,0 +1,20 @@
+#include "app/cli/command.h"
+
+namespace flowkin {
+
+std::vector<Command> AddCommands(CLI::App& parent) {
+  return {AddMeasureCommand(parent),
+          AddCompareCommand(parent),
+          AddPaletteCommand(parent),
+          AddDoseCommand(parent),
+          AddLearnCommand(parent),
+          AddBrandsCommand(parent),
+          AddForgetCommand(parent),
+          AddExportCommand(parent),
+          AddImportCommand(parent),
+          AddBackupCommand(parent)};
+}
+
+void HandOver(int /*argc*/, char** /*argv*/) {}
+
+}  // namespace flowkin

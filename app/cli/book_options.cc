@@ -1,0 +1,86 @@
+#include "app/cli/book_options.h"
+
+#include <fcntl.h>
+#include <unistd.h>
+
+#include <CLI/CLI.hpp>
+#include <cerrno>
+#include <cmath>
+#include <cstdio>
+#include <cstring>
+#include <filesystem>
+
+namespace flowkin {
+
+void AddStoreOption(CLI::App& app, std::string& store) {
+  app.add_option("--store",
+                 store,
+                 "Brand book to use; without it, the one in your data folder");
+}
+
+Result<CalibrationStore> OpenBook(const std::string& store, bool write) {
+  return CalibrationStore::Open(
+      store.empty() ? CalibrationStore::DefaultPath() : store,
+      write ? CalibrationStore::Access::kWrite
+            : CalibrationStore::Access::kRead);
+}
+
+namespace {
+double Fall(double slope) { return -std::expm1(-slope * std::log1p(0.01)); }
+}  // namespace
+
+Json CurveDocument(const CurveSummary& curve) {
+  Json document;
+  document["slope"] = {{"value", JsonNumber(curve.slope, 4)},
+                       {"low", JsonNumber(curve.slope_interval.low, 4)},
+                       {"high", JsonNumber(curve.slope_interval.high, 4)},
+                       {"level", curve.slope_interval.level}};
+  document["steepening"] = {{"value", JsonNumber(curve.steepening, 4)},
+                            {"sd", JsonNumber(curve.steepening_sd, 3)}};
+  document["fall_per_percent"] = JsonNumber(curve.fall_per_percent, 4);
+  return document;
+}
+
+std::string CurveSentence(const CurveSummary& curve) {
+  char text[160];
+  std::snprintf(text,
+                sizeof(text),
+                "1 mL of water in 100 mL makes it %.1f %% thinner (%.1f to "
+                "%.1f %%)",
+                100.0 * curve.fall_per_percent,
+                100.0 * Fall(curve.slope_interval.low),
+                100.0 * Fall(curve.slope_interval.high));
+  return text;
+}
+
+Result<void> WriteWhole(const std::string& path, const std::string& bytes) {
+  const auto failure = [&](int error) {
+    return Error{ErrorCode::kInternal,
+                 "'" + path + "' cannot be written (" + std::strerror(error) +
+                     "); check the folder and the room on the disk."};
+  };
+  const std::string draft = path + ".part" + std::to_string(::getpid());
+  const int file =
+      ::open(draft.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, 0666);
+  if (file < 0) return failure(errno);
+  int error = 0;
+  for (std::size_t done = 0; done < bytes.size() && error == 0;) {
+    const ssize_t count =
+        ::write(file, bytes.data() + done, bytes.size() - done);
+    if (count < 0 && errno != EINTR) error = errno;
+    if (count > 0) done += static_cast<std::size_t>(count);
+  }
+  if (error == 0 && ::fsync(file) != 0) error = errno;
+  ::close(file);
+  if (error == 0 && std::rename(draft.c_str(), path.c_str()) != 0) {
+    error = errno;
+  }
+  if (error != 0) {
+    std::error_code ignored;
+    std::filesystem::remove(draft, ignored);
+    return failure(error);
+  }
+  return {};
+}
+
+}  // namespace flowkin

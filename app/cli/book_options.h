@@ -1,0 +1,26 @@
+#pragma once
+
+#include <string>
+
+#include "app/cli/terminal.h"
+#include "app/usecases/brand_book.h"
+
+namespace CLI {
+class App;
+}
+
+namespace flowkin {
+
+void AddStoreOption(CLI::App& app, std::string& store);
+
+/// Opens `store`, or the default book where it is empty.
+Result<CalibrationStore> OpenBook(const std::string& store, bool write);
+
+Json CurveDocument(const CurveSummary& curve);
+/// "1 mL of water in 100 mL makes it 5.8 % thinner (4.9 to 6.9 %)".
+std::string CurveSentence(const CurveSummary& curve);
+
+/// Writes `bytes` to `path` so that it is there whole or not at all.
+Result<void> WriteWhole(const std::string& path, const std::string& bytes);
+
+}  // namespace flowkin
