@@ -26,6 +26,9 @@ constexpr double kModelFloor = 3e-4;
 // of the radius (rounded rim, gloss, compression); once as a constant, once as
 // a drift between the ends of the window.
 constexpr double kEdgeShare = 0.06;
+// Of a rim without a step the share is larger: light and shadow lie on either
+// side of it.
+constexpr double kRimShare = 0.3;
 constexpr double kEdgeRel = 0.001;
 // Exponents, counted from the first paint on the tile, below which the puddle
 // is called slow or stopped. The law gives 1/8 and more at any time
@@ -47,6 +50,9 @@ constexpr double kUnevenRefuse = 0.4;
 constexpr double kRoughRefuse = 0.03;  // rms of the outline over the radius
 // Five capillary lengths of paint (1.8 mm at 35 mN/m, 1100 kg/m3).
 constexpr double kLeastGravityRadius_mm = 9.0;
+
+// Sharpest edges of a picture in focus, grey levels per px of the small one.
+constexpr double kLeastDetail = 8.0;
 
 double MedianOf(std::vector<double> v) {
   if (v.empty()) return 0.0;
@@ -119,6 +125,8 @@ LawFit FitLaw(const std::vector<double>& t,
   options.upper = {400.0, std::log(1e4 * span)};
   const FitResult fit = FitNonlinear(model, y, s, start, options);
   if (!fit.IsUsable() || fit.at_bound[1]) return law;
+  // The puddle was there before the law's own beginning: not this law.
+  if (t_begin - std::exp(fit.parameters[1]) > t.front()) return law;
   law.usable = true;
   law.ln_rate = fit.parameters[0];
   law.origin_s = t_begin - std::exp(fit.parameters[1]);
@@ -186,6 +194,11 @@ double ExponentFrom(const std::vector<double>& t,
                      : std::numeric_limits<double>::quiet_NaN();
 }
 
+// A camera's noise never repeats for long; a spreading puddle neither.
+bool Frozen(const PictureFacts& p) {
+  return p.frozen_s > 2.0 && p.frozen_s > 0.2 * (p.last_t_s - p.first_t_s);
+}
+
 // Why nothing was followed at all.
 std::string NothingFound(const FrontTrack& track) {
   const PictureFacts& p = track.picture;
@@ -194,11 +207,11 @@ std::string NothingFound(const FrontTrack& track) {
     return "The picture is black: turn on a lamp, take off the lens cap and "
            "film again.";
   }
-  if (p.frozen_share > 0.9 && p.frames > 5) {
+  if (Frozen(p)) {
     return "The picture stands still: the film is one frozen picture. Film "
            "again.";
   }
-  if (p.detail < 3.0) {
+  if (p.detail < kLeastDetail) {
     return "The picture is blurred or empty: nothing in it has an edge. Focus "
            "on the tile and film again.";
   }
@@ -237,13 +250,21 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
   FlowMeasurement m;
   m.kind = TestKind::kPuddle;
   m.start_s = track.start_s;
-  if (track.picture.frozen_share > 0.9 && track.picture.frames > 5) {
+  if (Frozen(track.picture)) {
     return Refuse(std::move(m),
                   "The picture stands still: the film is one frozen picture. "
                   "Film again.");
   }
   if (track.samples.size() < 2) {
     return Refuse(std::move(m), NothingFound(track));
+  }
+  if (track.picture.detail < kLeastDetail) {
+    return Refuse(std::move(m), NothingFound(track));
+  }
+  if (track.later_puddles > 0) {
+    return Refuse(std::move(m),
+                  "Paint is put down twice in this clip: cut it so that it "
+                  "holds one puddle.");
   }
   if (track.other_puddles > 0) {
     return Refuse(std::move(m),
@@ -256,7 +277,8 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
   std::vector<std::size_t> source;
   for (std::size_t i = 0; i < track.samples.size(); ++i) {
     const FrontSample& s = track.samples[i];
-    if (s.visible < 0.8 || !(s.radius_px > 0.0)) continue;
+    const double least = track.rim_only ? 0.6 : 0.8;
+    if (s.visible < least || !(s.radius_px > 0.0)) continue;
     if (!t.empty() && !(s.t_s > t.back())) continue;
     t.push_back(s.t_s);
     radius.push_back(s.radius_px);
@@ -265,6 +287,13 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
     source.push_back(i);
   }
   const std::size_t n = t.size();
+  const double tail_s = n > 0 ? track.picture.last_t_s - t.front() : 0.0;
+  if (n < kLeastSamples && tail_s < 2.0) {
+    return Refuse(std::move(m),
+                  "The clip ends too soon: paint is still being put down, or "
+                  "has only just been. Film on for ten seconds after the "
+                  "syringe is away.");
+  }
   if (n < kLeastSamples) {
     return Refuse(
         std::move(m),
@@ -296,6 +325,10 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
                   "What is round in the picture does not spread: either it is "
                   "no puddle or the paint stopped at once. Use more paint, or "
                   "test this cup with the stream.");
+  }
+  if (track.moved) {
+    m.warnings.push_back(
+        "Camera or tile was moved while the puddle spread; leave both alone.");
   }
   if (track.left_picture) {
     m.warnings.push_back(
@@ -355,9 +388,11 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
                   "syringe is away.");
   }
   if (!best.usable) {
-    return Refuse(std::move(m),
-                  "The puddle does not spread as a puddle left alone does: "
-                  "keep hands, sticks and draughts off it and film again.");
+    return Refuse(
+        std::move(m),
+        "The puddle does not spread as flowing paint left alone does: "
+        "keep hands and sticks off it and film again; if it does so "
+        "every time, this paint sets too soon for the puddle test.");
   }
 
   const std::size_t b = best.begin;
@@ -369,9 +404,11 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
                   "Film on for ten seconds after the syringe is away.");
   }
   if (best.trend > 25.0) {
-    return Refuse(std::move(m),
-                  "The puddle does not spread as a puddle left alone does: "
-                  "keep hands, sticks and draughts off it and film again.");
+    return Refuse(
+        std::move(m),
+        "The puddle does not spread as flowing paint left alone does: "
+        "keep hands and sticks off it and film again; if it does so "
+        "every time, this paint sets too soon for the puddle test.");
   }
   if (track.start_s && late_exponent < kSlowExponent) {
     m.warnings.push_back(
@@ -420,11 +457,16 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
   };
   const double grown =
       std::max(1e-6, change([](const FrontSample& s) { return s.radius_px; }));
-  const double drift =
-      std::hypot(
-          change([](const FrontSample& s) { return s.x_px - s.shift_x_px; }),
-          change([](const FrontSample& s) { return s.y_px - s.shift_y_px; })) /
-      grown;
+  // A camera that was moved leaves nothing to tell a creep from.
+  const double drift = track.moved
+                           ? 0.0
+                           : std::hypot(change([](const FrontSample& s) {
+                                          return s.x_px - s.shift_x_px;
+                                        }),
+                                        change([](const FrontSample& s) {
+                                          return s.y_px - s.shift_y_px;
+                                        })) /
+                                 grown;
   double uneven = 0.0;
   for (int k = 0; k < kFrontSectors; ++k) {
     const double a = 2.0 * kPi * (k + 0.5) / kFrontSectors;
@@ -484,8 +526,9 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
       break;
     }
   }
-  const double edge_px =
-      std::hypot(kEdgeShare * track.edge_width_px, kEdgeRel * mid_radius);
+  const double edge_px = std::hypot(
+      (track.rim_only ? kRimShare : kEdgeShare) * track.edge_width_px,
+      kEdgeRel * mid_radius);
   const double edge_constant = 7.0 * edge_px / mid_radius;
   const double edge_drift = edge_px / grown;
   const double shape_term =

@@ -49,7 +49,7 @@ struct PictureFacts {
   double last_t_s = 0.0;
   double brightness = 0.0;     ///< brightest percent of luma, 0..1, median
   double detail = 0.0;         ///< strongest edges, grey levels per px
-  double frozen_share = 0.0;   ///< share of frames equal to the one before
+  double frozen_s = 0.0;       ///< longest run of equal frames, s
   double changed_share = 0.0;  ///< most of the picture that differed from the
                                ///< first frame, 0..1
   bool size_changed = false;
@@ -72,12 +72,18 @@ struct FrontTrack {
   bool left_picture = false;
   /// Time the outline was last seen, s.
   double last_seen_s = 0.0;
-  /// How many other round outlines grew at the same time.
+  /// How many other round outlines grew in another place.
   int other_puddles = 0;
+  /// How often a new one began in the same place after this one was gone.
+  int later_puddles = 0;
   /// Width of the edge from 20 to 80 % of its step, px.
   double edge_width_px = 0.0;
   /// Contrast of paint and tile over the noise of a pixel.
   double contrast_to_noise = 0.0;
+  /// The paint has the tile's own colour; its rim alone was followed.
+  bool rim_only = false;
+  /// The puddle was lost and found elsewhere: camera or tile was moved.
+  bool moved = false;
   std::optional<ImageScale> scale;
   /// Why there is no scale, or what to know about it; may be empty.
   std::string scale_note;

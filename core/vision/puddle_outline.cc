@@ -14,7 +14,7 @@ constexpr int kRays = 128;
 constexpr double kTwoPi = 6.283185307179586;
 constexpr double kNan = std::numeric_limits<double>::quiet_NaN();
 // Below this the fill of the puddle cannot carry the edge; its rim must.
-constexpr double kLeastFillContrast = 4.0;
+constexpr double kLeastFillContrast = 10.0;
 // Rays closer together than this share the pixels they read.
 constexpr double kRaySpacingPx = 3.0;
 // Tukey's biweight: 95 % efficiency for normal errors (from memory).
@@ -104,6 +104,33 @@ Polar ReadPolar(const Frame& frame,
   return polar;
 }
 
+// Change of luma across a few steps about k.
+constexpr int kSteepReach = 2;
+float Steepness(const Polar& polar, int ray, int k) {
+  const int a = std::max(0, k - kSteepReach);
+  const int b = std::min(polar.steps - 1, k + kSteepReach);
+  return std::abs(polar.at(0, ray, b) - polar.at(0, ray, a));
+}
+
+// The highest crest of `q` within `reach` steps of `near`, at least half of
+// one; NaN if there is none.
+double CrestNear(const float* q, int n, double near, int reach) {
+  const int from = std::max(1, static_cast<int>(near) - reach);
+  const int to = std::min(n - 2, static_cast<int>(near) + reach);
+  int best = -1;
+  for (int k = from; k <= to; ++k) {
+    if (q[k] >= q[k - 1] && q[k] > q[k + 1] && q[k] >= 0.5F &&
+        (best < 0 || q[k] > q[best])) {
+      best = k;
+    }
+  }
+  if (best < 0) return kNan;
+  const float bend = q[best - 1] - 2.0F * q[best] + q[best + 1];
+  const float off =
+      bend < 0.0F ? 0.5F * (q[best - 1] - q[best + 1]) / bend : 0.0F;
+  return best + static_cast<double>(off);
+}
+
 // Where `q` falls through one half towards the outside, nearest to `near`.
 // Positions in steps; NaN if it never does.
 double FallNear(const float* q, int n, double near) {
@@ -118,6 +145,88 @@ double FallNear(const float* q, int n, double near) {
   }
   return best;
 }
+
+struct ShapeFit {
+  std::array<double, 7> p{};  // radius, centre, harmonics two and three
+  std::vector<double> residual, weight;
+  double seen = 0.0;  // share of all rays that lie on the shape
+  double spread = 0.0;
+};
+
+// Robust fits of r(a) to the radii where the used rays cross the edge.
+struct ShapeFitter {
+  const std::array<Basis, kRays>& basis;
+  const std::vector<int>& used;
+  const std::vector<double>& crossing;
+  double cap;  // most that counts as roughness, px
+
+  // `fixed`: harmonics two and three unless `full`. Starts from `start`, or
+  // from the rays near the middle one.
+  ShapeFit Fit(const std::array<double, 4>& fixed,
+               const std::vector<double>* start,
+               double radius,
+               bool full = false) const {
+    const std::size_t n = used.size();
+    const std::size_t terms = full ? 7 : 3;
+    ShapeFit fit;
+    std::vector<std::array<double, 7>> rows(n);
+    std::vector<double> z(n), size(n);
+    fit.residual.resize(n);
+    for (std::size_t j = 0; j < n; ++j) {
+      const Basis& e = basis[static_cast<std::size_t>(used[j])];
+      rows[j] = {1.0, e.c1, e.s1, e.c2, e.s2, e.c3, e.s3};
+      z[j] = crossing[j];
+      if (!full) {
+        for (std::size_t h = 0; h < 4; ++h) z[j] -= fixed[h] * rows[j][3 + h];
+      }
+    }
+    if (start != nullptr) {
+      fit.weight = *start;
+    } else {
+      std::vector<double> copy = z;
+      const double centre = MedianOf(copy);
+      for (std::size_t j = 0; j < n; ++j) copy[j] = std::abs(z[j] - centre);
+      const double gate =
+          std::max({3.0, 4.0 * kMadToSd * MedianOf(copy), 0.04 * radius});
+      for (std::size_t j = 0; j < n; ++j) {
+        fit.weight.push_back(std::abs(z[j] - centre) < gate ? 1.0 : 0.0);
+      }
+    }
+    for (int pass = 0; pass < 6; ++pass) {
+      std::array<std::array<double, 7>, 7> a{};
+      std::array<double, 7> b{};
+      for (std::size_t j = 0; j < n; ++j) {
+        for (std::size_t r = 0; r < terms; ++r) {
+          b[r] += fit.weight[j] * rows[j][r] * z[j];
+          for (std::size_t c = 0; c < terms; ++c) {
+            a[r][c] += fit.weight[j] * rows[j][r] * rows[j][c];
+          }
+        }
+      }
+      if (!SolveNormal(a, b, terms)) return {};
+      fit.p = b;
+      for (std::size_t j = 0; j < n; ++j) {
+        double v = 0.0;
+        for (std::size_t r = 0; r < terms; ++r) v += fit.p[r] * rows[j][r];
+        fit.residual[j] = z[j] - v;
+        size[j] = std::abs(fit.residual[j]);
+      }
+      std::vector<double> copy = size;
+      fit.spread = std::clamp(kMadToSd * MedianOf(copy), 0.05, cap);
+      double inliers = 0.0;
+      for (std::size_t j = 0; j < n; ++j) {
+        const double u = size[j] / (kTukey * fit.spread);
+        fit.weight[j] = u < 1.0 ? (1.0 - u * u) * (1.0 - u * u) : 0.0;
+        if (size[j] < 3.5 * fit.spread) inliers += 1.0;
+      }
+      fit.seen = inliers / kRays;
+    }
+    if (!full) {
+      for (std::size_t h = 0; h < 4; ++h) fit.p[3 + h] = fixed[h];
+    }
+    return fit;
+  }
+};
 
 }  // namespace
 
@@ -194,19 +303,22 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
             static_cast<float>(contrast[c] / (noise[c] * noise[c]) / power);
       }
     } else {
-      // The crest of the mean rim gives sign and size.
+      // The steepest place of luma, whichever way it goes: a lamp makes one
+      // side of the rim bright and the other dark.
       float crest = 0.0F;
       for (int k = inner; k < outer; ++k) {
-        pick.clear();
-        for (const int i : rays) {
-          pick.push_back(polar.at(0, i, k) -
-                         tile[0][static_cast<std::size_t>(i)]);
-        }
-        const float m = MedianOf(pick);
-        if (std::abs(m) > std::abs(crest)) crest = m;
+        float sum = 0.0F;
+        for (const int i : rays) sum += Steepness(polar, i, k);
+        crest = std::max(crest, sum / static_cast<float>(rays.size()));
       }
-      trace.contrast_to_noise = std::abs(crest) / noise[0];
-      if (trace.contrast_to_noise < 1.5) return std::nullopt;
+      float ground = 0.0F;
+      for (int k = outer; k + kSteepReach < n; ++k) {
+        float sum = 0.0F;
+        for (const int i : rays) sum += Steepness(polar, i, k);
+        ground = std::max(ground, sum / static_cast<float>(rays.size()));
+      }
+      trace.contrast_to_noise = crest / noise[0];
+      if (crest < 1.5F * ground || crest < 1.0F) return std::nullopt;
       trace.weights = {1.0F / crest, 0.0F, 0.0F};
     }
 
@@ -215,6 +327,11 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
     std::vector<float> raw(static_cast<std::size_t>(n));
     for (const int i : rays) {
       for (int k = 0; k < n; ++k) {
+        if (trace.rim_only) {
+          raw[static_cast<std::size_t>(k)] =
+              trace.weights[0] * Steepness(polar, i, k);
+          continue;
+        }
         float v = 0.0F;
         for (std::size_t c = 0; c < 3; ++c) {
           v += trace.weights[c] *
@@ -239,12 +356,16 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
       }
       mean_profile[static_cast<std::size_t>(k)] = MedianOf(pick);
     }
-    const double common = FallNear(mean_profile.data(), n, mid);
+    const double common = trace.rim_only
+                              ? CrestNear(mean_profile.data(), n, mid, mid / 2)
+                              : FallNear(mean_profile.data(), n, mid);
     if (std::isnan(common)) return std::nullopt;
     std::vector<int> used;
     for (const int i : rays) {
-      const double k =
-          FallNear(q.data() + static_cast<std::ptrdiff_t>(i) * n, n, common);
+      const float* row = q.data() + static_cast<std::ptrdiff_t>(i) * n;
+      const double k = trace.rim_only
+                           ? CrestNear(row, n, common, std::max(6, mid / 5))
+                           : FallNear(row, n, common);
       if (std::isnan(k)) continue;
       used.push_back(i);
       crossing.push_back(
@@ -253,76 +374,24 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
     }
     if (used.size() < kRays / 3) return std::nullopt;
 
-    // Robust fit of the shape: first circle and centre, then the harmonics if
-    // enough of the outline is there to carry them.
+    // The shape that most of the rays agree on: with the ellipse and egg of the
+    // last frame, as a circle, or fitted in full where the outline is whole.
     const double cap = std::max(1.0, 0.02 * trace.shape.r);
-    std::vector<double> residual(used.size());
-    std::vector<double> weight(used.size(), 1.0);
-    {
-      std::vector<double> d(used.size());
-      for (std::size_t j = 0; j < used.size(); ++j) {
-        d[j] =
-            crossing[j] - trace.shape.RadiusAt(
-                              basis[static_cast<std::size_t>(used[j])].angle);
-      }
-      std::vector<double> copy = d;
-      const double centre = MedianOf(copy);
-      for (std::size_t j = 0; j < d.size(); ++j) {
-        copy[j] = std::abs(d[j] - centre);
-      }
-      const double gate =
-          std::max({3.0, 4.0 * kMadToSd * MedianOf(copy), 0.04 * guess.r});
-      for (std::size_t j = 0; j < d.size(); ++j) {
-        weight[j] = std::abs(d[j] - centre) < gate ? 1.0 : 0.0;
-      }
+    const ShapeFitter fitter{basis, used, crossing, cap};
+    const OutlineShape& last = trace.shape;
+    ShapeFit fit =
+        fitter.Fit({last.c2, last.s2, last.c3, last.s3}, nullptr, last.r);
+    if (fit.seen <= 0.7) {
+      const ShapeFit circle = fitter.Fit({}, nullptr, last.r);
+      if (circle.seen > fit.seen) fit = circle;
     }
-    double spread = cap;
-    std::array<double, 7> p{};
-    double seen = 0.0;
-    for (int pass = 0; pass < 8; ++pass) {
-      const bool full = pass >= 3 && seen > 0.7;
-      const std::size_t terms = full ? 7 : 3;
-      std::array<std::array<double, 7>, 7> a{};
-      std::array<double, 7> b{};
-      for (std::size_t j = 0; j < used.size(); ++j) {
-        const Basis& e = basis[static_cast<std::size_t>(used[j])];
-        const std::array<double, 7> f = {
-            1.0, e.c1, e.s1, e.c2, e.s2, e.c3, e.s3};
-        double z = crossing[j];
-        if (!full) z -= trace.shape.RadiusAt(e.angle) - trace.shape.r;
-        for (std::size_t r = 0; r < terms; ++r) {
-          b[r] += weight[j] * f[r] * z;
-          for (std::size_t c = 0; c < terms; ++c) {
-            a[r][c] += weight[j] * f[r] * f[c];
-          }
-        }
-      }
-      if (!SolveNormal(a, b, terms)) return std::nullopt;
-      p = b;
-      if (!full) {
-        p[3] = trace.shape.c2;
-        p[4] = trace.shape.s2;
-        p[5] = trace.shape.c3;
-        p[6] = trace.shape.s3;
-      }
-      std::vector<double> size(used.size());
-      for (std::size_t j = 0; j < used.size(); ++j) {
-        const Basis& e = basis[static_cast<std::size_t>(used[j])];
-        residual[j] =
-            crossing[j] - (p[0] + p[1] * e.c1 + p[2] * e.s1 + p[3] * e.c2 +
-                           p[4] * e.s2 + p[5] * e.c3 + p[6] * e.s3);
-        size[j] = std::abs(residual[j]);
-      }
-      std::vector<double> copy = size;
-      spread = std::clamp(kMadToSd * MedianOf(copy), 0.05, cap);
-      double inliers = 0.0;
-      for (std::size_t j = 0; j < used.size(); ++j) {
-        const double u = size[j] / (kTukey * spread);
-        weight[j] = u < 1.0 ? (1.0 - u * u) * (1.0 - u * u) : 0.0;
-        if (size[j] < 3.5 * spread) inliers += 1.0;
-      }
-      seen = inliers / kRays;
-    }
+    const ShapeFit whole =
+        fitter.Fit({}, fit.seen > 0.7 ? &fit.weight : nullptr, last.r, true);
+    if (whole.seen >= fit.seen - 0.02 && whole.seen > 0.75) fit = whole;
+    const std::array<double, 7>& p = fit.p;
+    const std::vector<double>& residual = fit.residual;
+    const std::vector<double>& weight = fit.weight;
+    const double seen = fit.seen, spread = fit.spread;
     trace.visible = seen;
     if (seen < 1.0 / 3.0) return std::nullopt;
     const double moved = std::hypot(p[1], p[2]);
@@ -378,7 +447,9 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
       if (off < 0.0 && m >= 0.8F) at80 = off;
       if (off > 0.0 && m <= 0.2F && std::isnan(at20)) at20 = off;
     }
-    if (!std::isnan(at20) && !std::isnan(at80)) {
+    if (trace.rim_only) {
+      trace.edge_width_px = 4.0;  // no step to measure: what shading blurs
+    } else if (!std::isnan(at20) && !std::isnan(at80)) {
       trace.edge_width_px = at20 - at80;
     }
     if (round == 1 || (moved < 0.5 && grown < 0.2 * window_px)) break;

@@ -36,9 +36,9 @@ struct OutlineTrace {
 };
 
 /// Follows the outline near `guess` along 128 rays. The edge is where the
-/// signal, coming from the tile, has risen half way to the paint (or, for
-/// paint of the tile's own colour, to the crest of its rim): for a blurred
-/// step this is the step itself. Rays that are hidden or disturbed are left out
+/// signal, coming from the tile, has risen half way to the paint: for a blurred
+/// step this is the step itself. For paint of the tile's own colour it is the
+/// steepest place of the rim. Rays that are hidden or disturbed are left out
 /// by a robust fit of the shape.
 ///
 /// @param window_px  how far from the guess to look, px.

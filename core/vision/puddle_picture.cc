@@ -9,7 +9,11 @@
 namespace flowkin {
 namespace {
 
-constexpr int kWorkLongSide = 320;
+constexpr int kMostWorkSide = 360;
+// The shift is first found on pictures this much smaller.
+constexpr std::array<int, 2> kCoarse = {4, 2};
+// The refinement may move that by so much, px.
+constexpr float kFinest = 2.0F;
 
 cv::Mat ReducePlane(const cv::Mat& plane, cv::Size size, double factor) {
   // The part of the plane that makes whole cells.
@@ -37,11 +41,29 @@ cv::Mat ReducePlane(const cv::Mat& plane, cv::Size size, double factor) {
   return out;
 }
 
+// Spectrum of the shrunk picture's gradient, as the complex number
+// d/dx + i d/dy: lines count by strength and direction, plain areas such as a
+// dark puddle do not.
+cv::Mat GradientSpectrum(const cv::Mat& y, const cv::Mat& window) {
+  cv::Mat small, spectrum;
+  cv::resize(y, small, window.size(), 0, 0, cv::INTER_AREA);
+  std::array<cv::Mat, 2> gradient;
+  cv::Sobel(small, gradient[0], CV_32F, 1, 0);
+  cv::Sobel(small, gradient[1], CV_32F, 0, 1);
+  for (cv::Mat& g : gradient) cv::multiply(g, window, g);
+  cv::merge(gradient.data(), gradient.size(), spectrum);
+  cv::dft(spectrum, spectrum);
+  return spectrum;
+}
+
 }  // namespace
 
 int WorkFactor(int width_px, int height_px) {
-  const double longest = std::max(width_px, height_px);
-  return std::max(1, static_cast<int>(std::lround(longest / kWorkLongSide)));
+  const int longest = std::max(width_px, height_px);
+  int factor = std::max(1, (longest + kMostWorkSide - 1) / kMostWorkSide);
+  // Even factors shrink faster, chroma included.
+  if (factor > 2 && factor % 2 != 0) ++factor;
+  return factor;
 }
 
 WorkPicture ReducePicture(const Frame& frame, int factor) {
@@ -74,14 +96,15 @@ int PlaneMedian(const cv::Mat& plane) {
 }
 
 ShiftFinder::ShiftFinder(const cv::Mat& reference_y) {
-  reference_ = reference_y.clone();
-  cv::Mat half;
-  cv::resize(reference_, half, {}, 0.5, 0.5, cv::INTER_AREA);
-  half.convertTo(half, CV_32F);
-  cv::createHanningWindow(window_, half.size(), CV_32F);
-  half -= cv::mean(half);
-  cv::multiply(half, window_, half);
-  cv::dft(half, spectrum_);
+  // Marks near the limit of resolution would bias the gradients.
+  cv::blur(reference_y, reference_, {3, 3});
+  for (std::size_t i = 0; i < kCoarse.size(); ++i) {
+    cv::createHanningWindow(window_[i],
+                            {std::max(4, reference_.cols / kCoarse[i]),
+                             std::max(4, reference_.rows / kCoarse[i])},
+                            CV_32F);
+    spectrum_[i] = GradientSpectrum(reference_, window_[i]);
+  }
 
   // The most textured tenth of the picture, on a thinned grid.
   cv::Mat gx, gy;
@@ -103,29 +126,67 @@ ShiftFinder::ShiftFinder(const cv::Mat& reference_y) {
         [](const auto& a, const auto& b) { return a.first > b.first; });
   }
   for (std::size_t i = 0; i < keep; ++i) {
-    textured_.push_back(strengths[i].second);
+    const cv::Point p = strengths[i].second;
+    textured_.push_back(p);
+    gradient_.emplace_back(static_cast<float>(gx.at<short>(p)) / 8.0F,
+                           static_cast<float>(gy.at<short>(p)) / 8.0F);
   }
 }
 
-cv::Point2f ShiftFinder::Find(const cv::Mat& y) const {
-  if (y.size() != reference_.size() || textured_.size() < 50) return {};
-  cv::Mat half, spectrum, cross;
-  cv::resize(y, half, {}, 0.5, 0.5, cv::INTER_AREA);
-  half.convertTo(half, CV_32F);
-  half -= cv::mean(half);
-  cv::multiply(half, window_, half);
-  cv::dft(half, spectrum);
-  cv::mulSpectrums(spectrum, spectrum_, cross, 0, true);
+cv::Point2f ShiftFinder::Find(const cv::Mat& picture_y) const {
+  if (picture_y.size() != reference_.size() || textured_.size() < 50) return {};
+  cv::Mat y;
+  cv::blur(picture_y, y, {3, 3});
+  // The rows of marks on a ruler look alike when moved by one mark; so several
+  // guesses are refined and the one that explains most is taken. None at all
+  // is preferred unless another is clearly better.
+  cv::Point2f best = Refine(y, {});
+  double best_cost = 0.97 * Cost(y, best);
+  for (std::size_t i = 0; i < kCoarse.size(); ++i) {
+    const cv::Point2f shift = Refine(y, Peak(y, i));
+    const double cost = Cost(y, shift);
+    if (cost < best_cost) {
+      best_cost = cost;
+      best = shift;
+    }
+  }
+  return best;
+}
+
+double ShiftFinder::Cost(const cv::Mat& y, cv::Point2f shift) const {
+  // Mean difference at the textured points, clipped so that a hand in the way
+  // does not decide.
+  double sum = 0.0;
+  int count = 0;
+  for (const cv::Point& p : textured_) {
+    const float moved = SampleAt(y,
+                                 static_cast<float>(p.x) + shift.x,
+                                 static_cast<float>(p.y) + shift.y);
+    if (moved < 0.0F) continue;
+    sum += std::min(
+        20.0F,
+        std::abs(moved - static_cast<float>(reference_.at<unsigned char>(p))));
+    ++count;
+  }
+  return count > 0 ? sum / count : 1e9;
+}
+
+cv::Point2f ShiftFinder::Peak(const cv::Mat& y, std::size_t level) const {
+  cv::Mat cross;
+  cv::mulSpectrums(
+      GradientSpectrum(y, window_[level]), spectrum_[level], cross, 0, true);
   // Whitened in part only (power 1/2): full whitening lets the noise of the
   // empty frequencies of a plain tile drown the peak.
-  float* data = cross.ptr<float>(0);
+  auto* data = cross.ptr<cv::Vec2f>(0);
   const int n = cross.rows * cross.cols;
-  cv::Mat magnitude = cv::abs(cross);
-  cv::sqrt(magnitude, magnitude);
-  const float* m = magnitude.ptr<float>(0);
-  for (int i = 0; i < n; ++i) data[i] /= m[i] + 1e-3F;
+  for (int i = 0; i < n; ++i) {
+    const float power = data[i][0] * data[i][0] + data[i][1] * data[i][1];
+    data[i] *= 1.0F / (std::sqrt(std::sqrt(power)) + 1e-3F);
+  }
   cv::Mat correlation;
-  cv::dft(cross, correlation, cv::DFT_INVERSE | cv::DFT_SCALE);
+  cv::dft(cross,
+          correlation,
+          cv::DFT_INVERSE | cv::DFT_SCALE | cv::DFT_REAL_OUTPUT);
   cv::Point peak;
   cv::minMaxLoc(correlation, nullptr, nullptr, nullptr, &peak);
   const auto at = [&](int px, int py) {
@@ -148,32 +209,65 @@ cv::Point2f ShiftFinder::Find(const cv::Mat& y) const {
   if (dy > 0.5F * static_cast<float>(correlation.rows)) {
     dy -= static_cast<float>(correlation.rows);
   }
-  const cv::Point2f shift(2.0F * dx, 2.0F * dy);
+  const auto scale = static_cast<float>(kCoarse[level]);
+  const cv::Point2f shift(scale * dx, scale * dy);
   const float limit = 0.15F * static_cast<float>(std::max(y.cols, y.rows));
-  if (std::abs(shift.x) > limit || std::abs(shift.y) > limit) return {};
+  const bool far = std::abs(shift.x) > limit || std::abs(shift.y) > limit;
+  return far ? cv::Point2f() : shift;
+}
 
-  // Does it make the textured points agree better? Medians, so that a hand in
-  // the way does not decide.
-  std::vector<float> before, after;
-  before.reserve(textured_.size());
-  after.reserve(textured_.size());
-  for (const cv::Point& p : textured_) {
-    const auto ref = static_cast<float>(reference_.at<unsigned char>(p));
-    const float moved = SampleAt(y,
-                                 static_cast<float>(p.x) + shift.x,
-                                 static_cast<float>(p.y) + shift.y);
-    if (moved < 0.0F) continue;
-    before.push_back(
-        std::abs(static_cast<float>(y.at<unsigned char>(p)) - ref));
-    after.push_back(std::abs(moved - ref));
+cv::Point2f ShiftFinder::Refine(const cv::Mat& y, cv::Point2f shift) const {
+  // Gauss-Newton on the grey values of the textured points, with the
+  // reference's own gradients; differences far from the median (hand, paint)
+  // do not count.
+  std::vector<float> difference, size;
+  std::vector<std::size_t> index;
+  cv::Point2f start = shift;
+  for (int round = 0; round < 12; ++round) {
+    difference.clear();
+    index.clear();
+    for (std::size_t i = 0; i < textured_.size(); ++i) {
+      const cv::Point& p = textured_[i];
+      const float moved = SampleAt(y,
+                                   static_cast<float>(p.x) + shift.x,
+                                   static_cast<float>(p.y) + shift.y);
+      if (moved < 0.0F) continue;
+      difference.push_back(moved -
+                           static_cast<float>(reference_.at<unsigned char>(p)));
+      index.push_back(i);
+    }
+    if (index.size() < 50) return start;
+    size = difference;
+    const auto half = static_cast<std::ptrdiff_t>(size.size() / 2);
+    std::nth_element(size.begin(), size.begin() + half, size.end());
+    const float centre = size[size.size() / 2];  // exposure
+    for (float& v : size) v = std::abs(v - centre);
+    std::nth_element(size.begin(), size.begin() + half, size.end());
+    // Wide at first: a shift of more than a pixel moves every line.
+    const float gate =
+        (round < 4 ? 8.0F : 3.0F) * std::max(0.5F, size[size.size() / 2]);
+    double xx = 0, xy = 0, yy = 0, bx = 0, by = 0;
+    for (std::size_t k = 0; k < index.size(); ++k) {
+      const float d = difference[k] - centre;
+      if (std::abs(d) > gate) continue;
+      const double gx = gradient_[index[k]].x, gy = gradient_[index[k]].y;
+      xx += gx * gx;
+      xy += gx * gy;
+      yy += gy * gy;
+      bx -= gx * d;
+      by -= gy * d;
+    }
+    const double det = xx * yy - xy * xy;
+    // Texture in one direction only cannot fix both.
+    if (!(det > 1e-3 * (xx + yy) * (xx + yy))) return start;
+    const double dx = (yy * bx - xy * by) / det;
+    const double dy = (xx * by - xy * bx) / det;
+    if (std::hypot(dx, dy) > 3.0) return start;
+    shift += cv::Point2f(static_cast<float>(dx), static_cast<float>(dy));
+    if (round >= 4 && std::hypot(dx, dy) < 0.005) break;
   }
-  if (before.size() < 50) return {};
-  const auto middle = [](std::vector<float>& v) {
-    const auto it = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
-    std::nth_element(v.begin(), it, v.end());
-    return *it;
-  };
-  return middle(after) < 0.9F * middle(before) ? shift : cv::Point2f();
+  return std::hypot(shift.x - start.x, shift.y - start.y) < kFinest ? shift
+                                                                    : start;
 }
 
 }  // namespace flowkin

@@ -1,12 +1,14 @@
 #pragma once
 
+#include <array>
 #include <opencv2/core.hpp>
+#include <vector>
 
 #include "core/video/frame.h"
 
 namespace flowkin {
 
-/// A frame shrunk to about 320 px on its longer side for searching. All planes
+/// A frame shrunk to 180 to 360 px on its longer side for searching. All planes
 /// have the same size, 8 bit.
 struct WorkPicture {
   double t_s = 0.0;
@@ -23,21 +25,26 @@ int WorkFactor(int width_px, int height_px);
 WorkPicture ReducePicture(const Frame& frame, int factor);
 
 /// Finds how far the static background moved against a reference by phase
-/// correlation of Hann-windowed half-size luma (C. D. Kuglin, D. C. Hines
+/// correlation of the windowed gradient (C. D. Kuglin, D. C. Hines
 /// 1975, The phase correlation image alignment method; from memory, not
 /// checked). A shift that does not make the textured part of the picture agree
-/// better is taken as none, so that a blank tile cannot invent one.
+/// better is not taken, so that a blank tile cannot invent one.
 class ShiftFinder {
  public:
   explicit ShiftFinder(const cv::Mat& reference_y);
   /// Shift in px of the picture handed in.
-  cv::Point2f Find(const cv::Mat& y) const;
+  cv::Point2f Find(const cv::Mat& picture_y) const;
 
  private:
+  cv::Point2f Peak(const cv::Mat& y, std::size_t level) const;
+  double Cost(const cv::Mat& y, cv::Point2f shift) const;
+  cv::Point2f Refine(const cv::Mat& y, cv::Point2f shift) const;
+
   cv::Mat reference_;
-  cv::Mat window_;
-  cv::Mat spectrum_;
+  std::array<cv::Mat, 2> window_;
+  std::array<cv::Mat, 2> spectrum_;
   std::vector<cv::Point> textured_;
+  std::vector<cv::Point2f> gradient_;  // grey levels per px, same order
 };
 
 /// The value of an 8-bit plane between its pixel centres, or a negative number

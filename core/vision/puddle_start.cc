@@ -9,7 +9,11 @@ namespace {
 
 constexpr int kRays = 64;
 constexpr double kTwoPi = 6.283185307179586;
-constexpr double kStep = 0.5;  // work px per row of the stack
+// Rows of the stack up to the final radius, but not finer than half a pixel.
+constexpr double kRowsPerRadius = 48.0;
+constexpr double kFinestStep = 0.5;
+// A fall from paint to tile is measured over this many rows on both sides.
+constexpr int kReach = 2;
 // A path needs this many of the rays to count as seen.
 constexpr double kLeastSupport = 0.12;
 
@@ -27,7 +31,8 @@ PuddleStart FindPuddleStart(const std::deque<WorkPicture>& ring,
   const double cx = to_work(trace.shape.x) - newest.shift.x;
   const double cy = to_work(trace.shape.y) - newest.shift.y;
   const double r_now = trace.shape.r / factor;
-  const int rows = static_cast<int>(std::ceil((r_now + 4.0) / kStep));
+  const double step = std::max(kFinestStep, r_now / kRowsPerRadius);
+  const int rows = static_cast<int>(std::ceil(r_now / step)) + 8;
   const int cols = static_cast<int>(ring.size());
   const int median_now = PlaneMedian(newest.y);
   const int cb_now = PlaneMedian(newest.cb), cr_now = PlaneMedian(newest.cr);
@@ -57,14 +62,14 @@ PuddleStart FindPuddleStart(const std::deque<WorkPicture>& ring,
     const auto cb_shift = static_cast<float>(cb_now - PlaneMedian(p.cb));
     const auto cr_shift = static_cast<float>(cr_now - PlaneMedian(p.cr));
     auto& row = support[static_cast<std::size_t>(t)];
-    std::vector<float> q(static_cast<std::size_t>(rows) + 2);
+    std::vector<float> q(static_cast<std::size_t>(rows + kReach));
     for (int i = 0; i < kRays; ++i) {
       const double a = kTwoPi * i / kRays;
       const double stretch =
           trace.shape.RadiusAt(a) / std::max(1.0, trace.shape.r);
       const double ca = std::cos(a) * stretch, sa = std::sin(a) * stretch;
       for (std::size_t k = 0; k < q.size(); ++k) {
-        const double r = (static_cast<double>(k)) * kStep;
+        const double r = (static_cast<double>(k)) * step;
         const auto x = static_cast<float>(cx + p.shift.x + r * ca);
         const auto y = static_cast<float>(cy + p.shift.y + r * sa);
         const float luma = SampleAt(p.y, x, y);
@@ -82,14 +87,14 @@ PuddleStart FindPuddleStart(const std::deque<WorkPicture>& ring,
           q[k] = std::clamp(v, 0.0F, 1.2F);
         }
       }
-      for (int k = 1; k < rows; ++k) {
+      for (int k = kReach; k < rows; ++k) {
         const auto ku = static_cast<std::size_t>(k);
-        float fall = q[ku - 1] - q[ku + 1];
+        float fall = q[ku - kReach] - q[ku + kReach];
         if (trace.rim_only) {
           // Any line at that radius, in units of the rim's height.
           fall = std::abs(fall) * std::abs(weights[0]);
         }
-        if (fall > 0.15F) row[ku] += std::min(fall, 0.7F) / kRays;
+        if (fall > 0.2F) row[ku] += std::min(fall, 0.7F) / kRays;
       }
     }
   }
@@ -105,7 +110,7 @@ PuddleStart FindPuddleStart(const std::deque<WorkPicture>& ring,
 
   // Best path that never shrinks, backwards in time from the outline as it is.
   const int k_now =
-      std::clamp(static_cast<int>(std::lround(r_now / kStep)), 1, rows - 1);
+      std::clamp(static_cast<int>(std::lround(r_now / step)), 1, rows - 1);
   constexpr float kNever = -1e9F;
   std::vector<std::vector<float>> score(
       support.size(), std::vector<float>(static_cast<std::size_t>(rows), 0.0F));
@@ -162,15 +167,16 @@ PuddleStart FindPuddleStart(const std::deque<WorkPicture>& ring,
   for (std::size_t t = 0; t < support.size(); ++t) {
     const auto& row = support[t];
     const int p = path[t];
-    double r = p * kStep;
+    double r = p * step;
     bool seen = false;
     if (p >= 1 && p + 1 < rows) {
       const auto pu = static_cast<std::size_t>(p);
       const float a = row[pu - 1], b = row[pu], c = row[pu + 1];
-      seen = a + b + c >= static_cast<float>(2.0 * kLeastSupport);
+      // Close to the centre lies the nozzle, which stands still.
+      seen = b >= static_cast<float>(kLeastSupport) && r > 0.1 * r_now;
       const float bend = a - 2.0F * b + c;
       if (bend < 0.0F) {
-        r += kStep * std::clamp(0.5F * (a - c) / bend, -0.5F, 0.5F);
+        r += step * std::clamp(0.5F * (a - c) / bend, -0.5F, 0.5F);
       }
     }
     points.push_back({ring[t].t_s, r, seen});

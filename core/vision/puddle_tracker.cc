@@ -32,6 +32,10 @@ constexpr std::size_t kMostCandidates = 6;
 constexpr double kLeastVisible = 0.5;
 constexpr double kLostAfter = 1.5;
 constexpr std::size_t kLeastSamples = 8;
+// Smaller pictures hold no puddle worth following.
+constexpr int kLeastSide_px = 64;
+// Frames averaged for the ruler.
+constexpr int kCleanFrames = 12;
 
 struct Pending {
   Circle circle;
@@ -43,6 +47,8 @@ struct Candidate {
   OutlineTrace trace;
   std::vector<FrontSample> samples;
   PuddleStart start;
+  bool start_final = false;
+  cv::Point2f shift;  // of the background at the last sample, work px
   double born_t = 0.0;
   double next_t = 0.0;
   double last_seen = 0.0;
@@ -99,9 +105,12 @@ struct PuddleTracker::State {
   double last_work_t = -1.0;
   double last_search_t = -1.0;
   cv::Mat last_y;
-  int compared = 0, equal = 0;
+  double equal_since = 0.0;
   std::vector<double> brightness, detail;
-  Frame clean;  // a late frame with the puddle, for the scale
+  // Mean of some late frames with the whole puddle, for the scale.
+  cv::Mat clean_sum, clean;
+  int clean_count = 0;
+  cv::Point2f clean_shift;
 
   void Work(const Frame& frame, double t);
   void Search(const Frame& frame, const WorkPicture& work);
@@ -135,6 +144,7 @@ void PuddleTracker::Add(const Frame& frame) {
   }
   ++facts.frames;
   facts.last_t_s = t;
+  if (std::min(frame.luma.cols, frame.luma.rows) < kLeastSide_px) return;
 
   bool due = s.candidates.empty() ? t - s.last_work_t >= kWorkSpacing
                                   : t - s.last_search_t >= kLateSearchSpacing;
@@ -152,11 +162,14 @@ void PuddleTracker::Add(const Frame& frame) {
 
 void PuddleTracker::State::Facts(const WorkPicture& work) {
   if (!last_y.empty()) {
-    ++compared;
     cv::Mat difference;
     cv::absdiff(work.y, last_y, difference);
-    if (cv::countNonZero(difference) == 0) ++equal;
+    if (cv::countNonZero(difference) != 0) equal_since = work.t_s;
+  } else {
+    equal_since = work.t_s;
   }
+  track.picture.frozen_s =
+      std::max(track.picture.frozen_s, work.t_s - equal_since);
   last_y = work.y;
   // Brightest percent, on a thinned grid.
   std::vector<unsigned char> values;
@@ -266,6 +279,7 @@ void PuddleTracker::State::Search(const Frame& frame, const WorkPicture& work) {
     if (!trace || trace->visible < kLeastVisible) continue;
     Candidate candidate;
     candidate.trace = *trace;
+    candidate.shift = work.shift;
     candidate.born_t = t;
     candidate.last_seen = t;
     candidate.next_t = t;
@@ -300,8 +314,13 @@ void PuddleTracker::State::Follow(const Frame& frame,
   for (Candidate& c : candidates) {
     if (!c.alive || t < c.next_t) continue;
     const double window = std::clamp(0.12 * c.trace.shape.r, 8.0, 48.0);
-    const auto trace = TraceOutline(
-        frame, c.trace.shape, std::min(window, 0.8 * c.trace.shape.r));
+    OutlineShape guess = c.trace.shape;
+    if (shift != nullptr) {
+      guess.x += static_cast<double>(shift->x - c.shift.x) * factor;
+      guess.y += static_cast<double>(shift->y - c.shift.y) * factor;
+    }
+    const auto trace =
+        TraceOutline(frame, guess, std::min(window, 0.8 * guess.r));
     if (!trace || trace->visible < kLeastVisible) {
       if (trace && trace->off_picture > 0.1) c.left_picture = true;
       if (!trace) {
@@ -317,6 +336,7 @@ void PuddleTracker::State::Follow(const Frame& frame,
       continue;
     }
     c.trace = *trace;
+    if (shift != nullptr) c.shift = *shift;
     c.last_seen = t;
     c.next_t = t + kSampleShare * (t - c.born_t);
     if (trace->off_picture > 0.02) c.left_picture = true;
@@ -342,11 +362,31 @@ void PuddleTracker::State::Follow(const Frame& frame,
       c.contrast.push_back(trace->contrast_to_noise);
       c.edge_width.push_back(trace->edge_width_px);
     }
-    if (trace->visible > 0.9) kept = true;
+    if (trace->visible > 0.9) {
+      kept = true;
+      if (!c.start_final) {
+        // Seen whole for the first time: centre and colour are now sure.
+        c.start = FindPuddleStart(ring, *trace, factor, ring_covers_clip);
+        c.start_final = true;
+      }
+    }
   }
-  if (kept && !options.mm_per_px) {
-    frame.luma.copyTo(clean.luma);
-    clean.timestamp = frame.timestamp;
+  if (kept && !options.mm_per_px && shift != nullptr) {
+    // Only frames that lie on each other are added; a moved camera starts
+    // anew.
+    const cv::Point2f moved = (*shift - clean_shift) * factor;
+    if (clean_count > 0 && std::hypot(moved.x, moved.y) > 0.3F) {
+      if (clean_count < kCleanFrames / 2) clean_count = 0;
+    }
+    if (clean_count == 0) {
+      frame.luma.convertTo(clean_sum, CV_16U);
+      clean_shift = *shift;
+      clean_count = 1;
+    } else if (clean_count < kCleanFrames &&
+               std::hypot(moved.x, moved.y) <= 0.3F) {
+      cv::add(clean_sum, frame.luma, clean_sum, cv::noArray(), CV_16U);
+      ++clean_count;
+    }
   }
 }
 
@@ -356,8 +396,6 @@ FrontTrack PuddleTracker::Finish() {
   PictureFacts& facts = track.picture;
   facts.brightness = MedianOf(s.brightness);
   facts.detail = MedianOf(s.detail);
-  facts.frozen_share =
-      s.compared > 0 ? static_cast<double>(s.equal) / s.compared : 0.0;
 
   Candidate* best = nullptr;
   double best_score = -1.0;
@@ -377,13 +415,46 @@ FrontTrack PuddleTracker::Finish() {
     }
   }
   if (best == nullptr) return track;
-  for (const Candidate& c : s.candidates) {
-    if (&c == best || c.samples.size() < 2 * kLeastSamples) continue;
-    if (c.Growth() < 0.03 || duration(c) < 0.4 * duration(*best)) continue;
-    const double apart = std::hypot(c.trace.shape.x - best->trace.shape.x,
-                                    c.trace.shape.y - best->trace.shape.y);
-    if (apart > 0.5 * (c.trace.shape.r + best->trace.shape.r)) {
-      ++track.other_puddles;
+  // The same puddle, lost behind a hand and found again, goes on in another
+  // candidate; one that begins small in the same place is a second pour.
+  std::vector<Candidate*> others;
+  for (Candidate& c : s.candidates) {
+    if (&c != best && c.samples.size() >= 2 * kLeastSamples) {
+      others.push_back(&c);
+    }
+  }
+  std::sort(others.begin(), others.end(), [](const auto* a, const auto* b) {
+    return a->born_t < b->born_t;
+  });
+  for (Candidate* c : others) {
+    const double apart = std::hypot(c->trace.shape.x - best->trace.shape.x,
+                                    c->trace.shape.y - best->trace.shape.y);
+    const double joint = c->trace.shape.r + best->trace.shape.r;
+    const bool later = c->samples.front().t_s > best->samples.back().t_s;
+    const bool earlier = c->samples.back().t_s < best->samples.front().t_s;
+    Candidate* first = later ? best : c;
+    Candidate* second = later ? c : best;
+    if (!later && !earlier) {
+      if (apart > 0.5 * joint && c->Growth() > 0.03 &&
+          duration(*c) > 0.4 * duration(*best)) {
+        ++track.other_puddles;
+      }
+      continue;
+    }
+    const double step =
+        second->samples.front().radius_px / first->samples.back().radius_px;
+    if (step > 0.99 && step < 1.15) {
+      std::vector<FrontSample> joined = first->samples;
+      joined.insert(
+          joined.end(), second->samples.begin(), second->samples.end());
+      best->samples = std::move(joined);
+      best->start = first->start;
+      if (apart > 0.1 * joint) track.moved = true;
+      best->left_picture = first->left_picture || second->left_picture;
+      best->last_seen = second->last_seen;
+    } else if (step <= 0.9 && c->Growth() > 0.03 &&
+               duration(*c) > 0.2 * duration(*best)) {
+      ++track.later_puddles;  // here or elsewhere
     }
   }
   track.samples = std::move(best->samples);
@@ -394,16 +465,18 @@ FrontTrack PuddleTracker::Finish() {
   track.last_seen_s = best->last_seen;
   track.contrast_to_noise = MedianOf(best->contrast);
   track.edge_width_px = MedianOf(best->edge_width);
+  track.rim_only = best->trace.rim_only;
   if (s.options.mm_per_px) {
     ImageScale given;
     given.mm_per_px = *s.options.mm_per_px;
     given.rel_sd = s.options.mm_per_px_rel_sd;
     given.method = "given";
     track.scale = given;
-  } else if (!s.clean.luma.empty()) {
+  } else if (s.clean_count > 0) {
     const OutlineShape& shape = best->trace.shape;
+    s.clean_sum.convertTo(s.clean, CV_8U, 1.0 / s.clean_count);
     ScaleSearch search =
-        FindRulerScale(s.clean.luma, PixelCircle{shape.x, shape.y, shape.r});
+        FindRulerScale(s.clean, PixelCircle{shape.x, shape.y, shape.r});
     track.scale = search.scale;
     track.scale_note = search.note;
   } else {

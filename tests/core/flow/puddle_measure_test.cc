@@ -309,10 +309,10 @@ TEST(PuddleMeasure, RefusesWhatIsNoPuddleInWords) {
   track.picture.detail = 1.0;
   EXPECT_THAT(MeasurePuddle(track, {}).reason, ::testing::HasSubstr("blurred"));
   track.picture.detail = 50.0;
-  track.picture.frozen_share = 1.0;
+  track.picture.frozen_s = 5.0;
   EXPECT_THAT(MeasurePuddle(track, {}).reason,
               ::testing::HasSubstr("stands still"));
-  track.picture.frozen_share = 0.0;
+  track.picture.frozen_s = 0.0;
   EXPECT_THAT(MeasurePuddle(track, {}).reason,
               ::testing::HasSubstr("Nothing happens"));
 }

@@ -1,0 +1,304 @@
+// Drawn puddles: a disc of known radius with a soft edge on a plain tile, with
+// or without a ruler, in planes as a camera delivers them.
+
+#include "core/vision/puddle_tracker.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <functional>
+#include <opencv2/core.hpp>
+
+#include "core/base/random.h"
+#include "core/vision/image_scale.h"
+#include "core/vision/puddle_outline.h"
+#include "core/vision/puddle_picture.h"
+
+namespace flowkin {
+namespace {
+
+constexpr double kFps = 15.0;
+
+struct Disc {
+  double x, y, r;
+};
+
+struct Look {
+  int width = 640, height = 360;
+  double tile[3] = {200, 128, 128};
+  double paint[3] = {110, 140, 90};
+  double rim = 0.0;  // luma of a dark line on the edge
+  double noise = 1.0;
+  double mm_px = 0.0;        // px per mm of a ruler; 0: none
+  double ruler_angle = 0.0;  // radians
+  int long_every = 10;       // marks; 5 and 10 as on a ruler, 1: all alike
+};
+
+// 0..1 across a soft edge of about two px.
+double Soft(double d) { return 1.0 / (1.0 + std::exp(-2.2 * d)); }
+
+double RulerInk(const Look& look, double x, double y) {
+  if (look.mm_px <= 0.0) return 0.0;
+  const double cx = 0.5 * look.width, cy = 0.85 * look.height;
+  const double c = std::cos(look.ruler_angle), s = std::sin(look.ruler_angle);
+  const double u = (x - cx) * c + (y - cy) * s;
+  const double v = -(x - cx) * s + (y - cy) * c;
+  const double mark = std::round(u / look.mm_px);
+  if (std::abs(mark) > 45) return 0.0;
+  const int index = static_cast<int>(mark) + 50;
+  double length = 4.0;
+  if (look.long_every == 10) {
+    length = index % 10 == 0 ? 8.0 : index % 5 == 0 ? 6.0 : 4.0;
+  } else if (look.long_every == 2) {
+    length = index % 8 == 0   ? 9.0
+             : index % 4 == 0 ? 7.0
+             : index % 2 == 0 ? 5.5
+                              : 4.0;
+  }
+  const double across = std::abs(u - mark * look.mm_px);
+  const double width = 0.15 * look.mm_px;
+  return Soft(1.5 * (width + 0.5 - across)) * Soft(v) *
+         Soft(length * look.mm_px - v);
+}
+
+Frame Draw(const Look& look,
+           const std::vector<Disc>& discs,
+           double t_s,
+           Random& random,
+           double dx = 0.0,
+           double dy = 0.0) {
+  Frame frame;
+  frame.timestamp = std::chrono::nanoseconds(std::llround(t_s * 1e9));
+  frame.luma.create(look.height, look.width, CV_8UC1);
+  frame.cb.create((look.height + 1) / 2, (look.width + 1) / 2, CV_8UC1);
+  frame.cr.create(frame.cb.size(), CV_8UC1);
+  const auto value = [&](int channel, double x, double y) {
+    x -= dx;
+    y -= dy;
+    double v = look.tile[channel];
+    if (channel == 0) {
+      // Something to hold on to: the table round the tile and a ruler.
+      if (x < 30 || y < 16 || x > look.width - 50) {
+        v = 120 + 20 * std::sin(0.2 * y) + 10 * std::sin(0.05 * x);
+      }
+      v -= 150 * RulerInk(look, x, y);
+    }
+    for (const Disc& d : discs) {
+      if (d.r <= 0.0) continue;
+      const double off = d.r - std::hypot(x - d.x, y - d.y);
+      if (off < -8) continue;
+      const double in = Soft(off);
+      v += in * (look.paint[channel] - v);
+      if (channel == 0) v += look.rim * std::exp(-0.5 * off * off / 1.5);
+    }
+    return v;
+  };
+  for (int y = 0; y < look.height; ++y) {
+    for (int x = 0; x < look.width; ++x) {
+      frame.luma.at<unsigned char>(y, x) = cv::saturate_cast<unsigned char>(
+          value(0, x, y) + look.noise * random.Normal());
+    }
+  }
+  for (int y = 0; y < frame.cb.rows; ++y) {
+    for (int x = 0; x < frame.cb.cols; ++x) {
+      frame.cb.at<unsigned char>(y, x) = cv::saturate_cast<unsigned char>(
+          value(1, 2 * x + 0.5, 2 * y + 0.5) + 0.5 * random.Normal());
+      frame.cr.at<unsigned char>(y, x) = cv::saturate_cast<unsigned char>(
+          value(2, 2 * x + 0.5, 2 * y + 0.5) + 0.5 * random.Normal());
+    }
+  }
+  return frame;
+}
+
+// Poured from 1.0 to 1.8 s, then R^8 grows in proportion to time.
+double RadiusPx(double t_s) {
+  if (t_s <= 1.0) return 0.0;
+  if (t_s <= 1.8) return 45.0 * std::sqrt((t_s - 1.0) / 0.8);
+  return 45.0 * std::pow((t_s - 1.65) / 0.15, 0.125);
+}
+
+FrontTrack Film(
+    const Look& look,
+    const std::function<std::vector<Disc>(double)>& discs,
+    double film_s = 5.0,
+    const std::function<std::pair<double, double>(double)>& shake = nullptr) {
+  Random random(7);
+  PuddleTracker tracker;
+  for (int i = 0; i < film_s * kFps; ++i) {
+    const double t = i / kFps;
+    const auto move = shake ? shake(t) : std::pair<double, double>{0.0, 0.0};
+    tracker.Add(Draw(look, discs(t), t, random, move.first, move.second));
+  }
+  return tracker.Finish();
+}
+
+std::vector<Disc> OnePuddle(double t) { return {{330.3, 150.7, RadiusPx(t)}}; }
+
+TEST(PuddleTracker, FollowsTheRadiusToATenthOfAPixel) {
+  const FrontTrack track = Film({}, OnePuddle);
+  ASSERT_GE(track.samples.size(), 20U);
+  // A symmetric edge has no bias: what is left is noise and 8-bit rounding.
+  constexpr double kEdge = 0.1;
+  for (const FrontSample& s : track.samples) {
+    if (s.t_s < 2.0) continue;
+    EXPECT_NEAR(s.radius_px, RadiusPx(s.t_s), kEdge) << s.t_s;
+    EXPECT_NEAR(s.x_px, 330.3, kEdge);
+    EXPECT_NEAR(s.y_px, 150.7, kEdge);
+  }
+  ASSERT_TRUE(track.start_s);
+  EXPECT_NEAR(*track.start_s, 1.0, 2.0 / kFps);  // two frames
+  EXPECT_FALSE(track.rim_only);
+}
+
+TEST(PuddleTracker, FollowsARimOfTheTilesOwnColour) {
+  Look look;
+  for (int c = 0; c < 3; ++c) look.paint[c] = look.tile[c];
+  look.rim = -45.0;
+  const FrontTrack track = Film(look, OnePuddle);
+  ASSERT_GE(track.samples.size(), 20U);
+  EXPECT_TRUE(track.rim_only);
+  // The steepest place of a line lies beside its middle: up to its half width.
+  constexpr double kRim = 2.0;
+  for (const FrontSample& s : track.samples) {
+    if (s.t_s < 2.2) continue;
+    EXPECT_NEAR(s.radius_px, RadiusPx(s.t_s), kRim) << s.t_s;
+  }
+}
+
+TEST(PuddleTracker, FollowsPaintThatDiffersInColourOnly) {
+  Look look;
+  look.paint[0] = look.tile[0];
+  const FrontTrack track = Film(look, OnePuddle);
+  ASSERT_GE(track.samples.size(), 20U);
+  constexpr double kChromaEdge = 0.3;  // half the resolution
+  EXPECT_NEAR(track.samples.back().radius_px,
+              RadiusPx(track.samples.back().t_s),
+              kChromaEdge);
+}
+
+TEST(PuddleTracker, ShakeMovesTheCentreNotTheRadius) {
+  const auto shake = [](double t) {
+    return std::pair<double, double>{3.0 * std::sin(5.0 * t),
+                                     2.0 * std::cos(7.0 * t) - 2.0};
+  };
+  Look look;
+  look.mm_px = 5.0;
+  const FrontTrack track = Film(look, OnePuddle, 5.0, shake);
+  ASSERT_GE(track.samples.size(), 20U);
+  for (const FrontSample& s : track.samples) {
+    if (s.t_s < 2.0) continue;
+    constexpr double kEdge = 0.1;
+    EXPECT_NEAR(s.radius_px, RadiusPx(s.t_s), kEdge);
+    // The first frame's place is the reference; half a pixel keeps the tilt
+    // test far from its limit.
+    EXPECT_NEAR(s.x_px - s.shift_x_px, 330.3, 0.5);
+    EXPECT_NEAR(s.y_px - s.shift_y_px, 150.7, 0.5);
+  }
+}
+
+TEST(PuddleTracker, CountsASecondPuddle) {
+  const FrontTrack track = Film({}, [](double t) {
+    return std::vector<Disc>{{180.0, 150.0, RadiusPx(t)},
+                             {460.0, 160.0, RadiusPx(t - 0.3)}};
+  });
+  EXPECT_EQ(track.other_puddles, 1);
+}
+
+TEST(PuddleTracker, APuddleFromTheFirstFrameIsSaidSo) {
+  const FrontTrack track = Film(
+      {}, [](double t) { return OnePuddle(t + 1.7); }, 5.0);
+  ASSERT_FALSE(track.samples.empty());
+  EXPECT_TRUE(track.there_from_start);
+  EXPECT_FALSE(track.start_s);
+}
+
+TEST(PuddleTracker, ADiscThatStandsStillDoesNotGrow) {
+  const FrontTrack track = Film({}, [](double t) {
+    return std::vector<Disc>{{300.0, 150.0, t > 1.0 ? 60.0 : 0.0}};
+  });
+  for (const FrontSample& s : track.samples) {
+    EXPECT_NEAR(s.radius_px, 60.0, 0.1);
+  }
+}
+
+TEST(PuddleTracker, TinyEmptyAndChangingPicturesAreSurvived) {
+  Random random(3);
+  PuddleTracker tracker;
+  Look look;
+  tracker.Add(Frame{});
+  for (const int side : {2, 17, 40}) {
+    PuddleTracker tiny;
+    look.width = side;
+    look.height = side;
+    for (int i = 0; i < 4; ++i) tiny.Add(Draw(look, {}, 0.1 * i, random));
+    EXPECT_TRUE(tiny.Finish().samples.empty());
+  }
+  look.width = 641;  // odd
+  look.height = 359;
+  tracker.Add(Draw(look, {}, 0.0, random));
+  look.width = 320;
+  tracker.Add(Draw(look, {}, 0.1, random));
+  const FrontTrack track = tracker.Finish();
+  EXPECT_TRUE(track.samples.empty());
+  EXPECT_TRUE(track.picture.size_changed);
+}
+
+TEST(ImageScale, ReadsMillimetresOffARuler) {
+  Random random(5);
+  for (const double angle : {0.0, 0.04, -0.08}) {
+    for (const double px : {3.4, 5.3, 7.0}) {
+      Look look;
+      look.width = px > 6 ? 960 : 640;
+      look.mm_px = px;
+      look.ruler_angle = angle;
+      const Frame frame = Draw(look, {}, 0.0, random);
+      const ScaleSearch search =
+          FindRulerScale(frame.luma, {320.0, 120.0, 40.0});
+      ASSERT_TRUE(search.scale) << px << " at " << angle << search.note;
+      constexpr double kPitch = 0.002;  // of the scale; phase over 90 marks
+      EXPECT_NEAR(search.scale->mm_per_px * px, 1.0, kPitch) << angle;
+      ASSERT_TRUE(search.scale->direction_rad);
+      constexpr double kAngle = 0.02;
+      EXPECT_NEAR(*search.scale->direction_rad, angle, kAngle);
+    }
+  }
+}
+
+TEST(ImageScale, ReadsAnUprightRuler) {
+  Random random(5);
+  Look look;
+  look.mm_px = 5.3;
+  const Frame frame = Draw(look, {}, 0.0, random);
+  cv::Mat upright;
+  cv::transpose(frame.luma, upright);
+  const ScaleSearch search = FindRulerScale(upright, {120.0, 320.0, 40.0});
+  ASSERT_TRUE(search.scale) << search.note;
+  constexpr double kPitch = 0.002;
+  EXPECT_NEAR(search.scale->mm_per_px * 5.3, 1.0, kPitch);
+}
+
+TEST(ImageScale, MarksThatDoNotTellTheirDistanceGiveNone) {
+  Random random(5);
+  for (const int every : {1, 2}) {
+    Look look;
+    look.mm_px = 6.0;
+    look.long_every = every;
+    const Frame frame = Draw(look, {}, 0.0, random);
+    const ScaleSearch search = FindRulerScale(frame.luma, {320.0, 120.0, 40.0});
+    EXPECT_FALSE(search.scale) << every;
+    EXPECT_FALSE(search.note.empty());
+  }
+  const Frame bare = Draw({}, {}, 0.0, random);
+  EXPECT_FALSE(FindRulerScale(bare.luma, {320.0, 120.0, 40.0}).scale);
+}
+
+TEST(PuddleTrackerOptions, AreChecked) {
+  PuddleTrackerOptions options;
+  options.mm_per_px = -1.0;
+  EXPECT_FALSE(options.Validate().has_value());
+  options.mm_per_px = 0.2;
+  EXPECT_TRUE(options.Validate().has_value());
+}
+
+}  // namespace
+}  // namespace flowkin
