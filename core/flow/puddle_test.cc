@@ -288,7 +288,7 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
   }
   const std::size_t n = t.size();
   const double tail_s = n > 0 ? track.picture.last_t_s - t.front() : 0.0;
-  if (n < kLeastSamples && tail_s < 2.0) {
+  if (n > 0 && tail_s < 1.5 * kLeastWindow_s) {
     return Refuse(std::move(m),
                   "The clip ends too soon: paint is still being put down, or "
                   "has only just been. Film on for ten seconds after the "

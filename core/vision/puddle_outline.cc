@@ -112,15 +112,18 @@ float Steepness(const Polar& polar, int ray, int k) {
   return std::abs(polar.at(0, ray, b) - polar.at(0, ray, a));
 }
 
-// The highest crest of `q` within `reach` steps of `near`, at least half of
-// one; NaN if there is none.
+// The outermost high crest of `q` within `reach` steps of `near`, at least half
+// of one; NaN if there is none.
 double CrestNear(const float* q, int n, double near, int reach) {
   const int from = std::max(1, static_cast<int>(near) - reach);
   const int to = std::min(n - 2, static_cast<int>(near) + reach);
+  float top = 0.0F;
+  for (int k = from; k <= to; ++k) top = std::max(top, q[k]);
+  // A line has two flanks: the outer one is the edge of the paint.
   int best = -1;
   for (int k = from; k <= to; ++k) {
     if (q[k] >= q[k - 1] && q[k] > q[k + 1] && q[k] >= 0.5F &&
-        (best < 0 || q[k] > q[best])) {
+        q[k] >= 0.85F * top) {
       best = k;
     }
   }
@@ -311,12 +314,13 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
         for (const int i : rays) sum += Steepness(polar, i, k);
         crest = std::max(crest, sum / static_cast<float>(rays.size()));
       }
-      float ground = 0.0F;
-      for (int k = outer; k + kSteepReach < n; ++k) {
+      pick.clear();
+      for (int k = 0; k < n; ++k) {
         float sum = 0.0F;
         for (const int i : rays) sum += Steepness(polar, i, k);
-        ground = std::max(ground, sum / static_cast<float>(rays.size()));
+        pick.push_back(sum / static_cast<float>(rays.size()));
       }
+      const float ground = MedianOf(pick);
       trace.contrast_to_noise = crest / noise[0];
       if (crest < 1.5F * ground || crest < 1.0F) return std::nullopt;
       trace.weights = {1.0F / crest, 0.0F, 0.0F};

@@ -319,6 +319,13 @@ void PuddleTracker::State::Follow(const Frame& frame,
       guess.x += static_cast<double>(shift->x - c.shift.x) * factor;
       guess.y += static_cast<double>(shift->y - c.shift.y) * factor;
     }
+    if (c.samples.size() >= 2) {
+      // Where it will have got to, at the last pace.
+      const FrontSample& a = c.samples[c.samples.size() - 2];
+      const FrontSample& b = c.samples.back();
+      const double pace = (b.radius_px - a.radius_px) / (b.t_s - a.t_s);
+      guess.r += std::clamp(pace * (t - b.t_s), 0.0, 0.08 * guess.r);
+    }
     const auto trace =
         TraceOutline(frame, guess, std::min(window, 0.8 * guess.r));
     if (!trace || trace->visible < kLeastVisible) {
