@@ -76,4 +76,10 @@ int Main(int argc, char** argv) {
 }  // namespace
 }  // namespace flowkin
 
-int main(int argc, char** argv) { return flowkin::Main(argc, argv); }
+int main(int argc, char** argv) {
+  try {
+    return flowkin::Main(argc, argv);
+  } catch (...) {  // even the words to say so cannot be made
+    return static_cast<int>(flowkin::ExitStatus::kFailed);
+  }
+}

@@ -40,7 +40,7 @@ std::string AdviceSentence(const DoseReport& report, double volume_ml) {
         return "Too thin: put back " + Amount(*report.add_ml) +
                " of unthinned mix, stir and test again.";
       }
-      return "Too thin: it needs body, not water; mix in thicker paint.";
+      return "Too thin: no water.";
     case DoseAdvice::kLimit:
       return "Too much water would be needed: thin it with medium.";
     case DoseAdvice::kTooCoarse:
@@ -78,10 +78,13 @@ Json CupDocument(const PaletteSet& set,
   document["test"] = TestKindName(set.clip.test.kind);
   document["base_coat"] = set.base_name;
   AddComparison(document, judged.compared.comparison);
+  const bool comparison_measured =
+      judged.compared.comparison.outcome == Outcome::kMeasured;
   document["advice"] = nullptr;
   document["add_ml"] = nullptr;
   document["overshoot_probability"] = nullptr;
   document["cautions"] = Json::array();
+  if (comparison_measured && !judged.dose) document["advice"] = "measure";
   if (judged.dose && !judged.dose->refused) {
     document["advice"] = AdviceName(judged.dose->dose.advice);
     document["add_ml"] = JsonNumber(judged.dose->add_ml);
@@ -102,8 +105,12 @@ void PrintCup(std::ostream& out,
     out << "not compared. " << comparison.reason << '\n';
     return;
   }
-  out << RatioSentence(comparison) << ".\n    "
-      << AdviceSentence(*judged.dose, cup.volume_ml) << '\n';
+  out << RatioSentence(comparison) << ".\n    ";
+  if (!judged.dose) {
+    out << "Far too uncertain to go by: film it again.\n";
+    return;
+  }
+  out << AdviceSentence(*judged.dose, cup.volume_ml) << '\n';
   for (const std::string& caution : judged.dose->cautions) {
     out << "    Note: " << caution << '\n';
   }

@@ -5,6 +5,13 @@
 #include "app/usecases/measure_clips.h"
 
 namespace flowkin {
+namespace {
+
+/// A ratio less certain than this is no ground for any addition; AdviseDose
+/// takes it as a slip of the pen.
+constexpr double kMostRelSd = 1.0;
+
+}  // namespace
 
 Result<std::vector<JudgedCup>> JudgePalette::Run(
     const PaletteSet& set,
@@ -38,7 +45,8 @@ Result<std::vector<JudgedCup>> JudgePalette::Run(
     result.name = cup.name;
     result.compared = std::move(*compared);
     const Comparison& comparison = result.compared.comparison;
-    if (comparison.outcome == Outcome::kMeasured) {
+    if (comparison.outcome == Outcome::kMeasured &&
+        comparison.ratio.ln_ratio.sd <= kMostRelSd) {
       DoseRequest request;
       request.cup.volume_ml = cup.volume_ml;
       request.cup.tests = {

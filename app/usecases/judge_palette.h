@@ -28,7 +28,7 @@ struct PaletteSet {
 struct JudgedCup {
   std::string name;
   ComparedCup compared;
-  /// Empty when the comparison was refused.
+  /// Empty when the comparison was refused or says next to nothing.
   std::optional<DoseReport> dose;
 };
 

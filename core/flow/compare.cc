@@ -491,6 +491,7 @@ void WarnOfProxies(const std::vector<Group>& groups,
       thinnest = &groups[k];
     }
   }
+  FLOWKIN_CHECK(thickest != nullptr && thinnest != nullptr);
   std::string text = "The same films say " + Number(std::exp(low)) + " by " +
                      thinnest->name + " and " + Number(std::exp(high)) +
                      " by " + thickest->name +

@@ -162,7 +162,7 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
     curve.value.push_back(s.contrast);
     curve.sd.push_back(s.contrast_sd);
   }
-  if (curve.t_s.size() < 6) {
+  if (curve.t_s.size() < 12) {
     return Refused(
         "The clip ends right after the laying: keep filming until the surface "
         "is smooth again.");

@@ -183,14 +183,18 @@ class Registration {
   /// True if the surroundings have edges in both directions to hold on to.
   bool HoldsShift() const { return holds_; }
 
-  void Fit(const cv::Mat& picture, cv::Point2f* shift, float* gain) {
+  /// `coarse` looks at half the size only, which is enough to find the paint.
+  void Fit(const cv::Mat& picture,
+           bool coarse,
+           cv::Point2f* shift,
+           float* gain) {
     std::array<cv::Mat, 2> pyramid{picture, cv::Mat()};
     cv::resize(picture, pyramid[1], {}, 0.5, 0.5, cv::INTER_AREA);
-    for (int level = 1; level >= 0; --level) {
+    for (int level = 1; level >= (coarse ? 1 : 0); --level) {
       Refine(pyramid[static_cast<std::size_t>(level)],
              levels_[static_cast<std::size_t>(level)],
              level == 0 ? 1.0F : 0.5F,
-             level == 0 ? 2 : 4,
+             level == 0 ? 2 : 3,
              shift,
              gain);
     }
@@ -240,6 +244,7 @@ class Registration {
         const auto* use = level.use.ptr<std::uint8_t>(r);
         const float* p0 = picture.ptr<float>(pr);
         const float* p1 = picture.ptr<float>(pr + 1);
+        std::array<float, 11> row{};  // of one row; floats hold that
         for (int c = border; c < cols - border; c += step) {
           const int pc = c + ix;
           if (use[c] == 0 || pc < 0 || pc + 1 >= cols) continue;
@@ -248,21 +253,27 @@ class Registration {
           const float value = (top + fy * (bottom - top)) * inv_gain;
           const float e = value - ref[c];
           const float w = 1.0F / (1.0F + e * e / c2);
-          const float jx = gx[c];
-          const float jy = gy[c];
-          const float jg = ref[c];
-          h[0] += static_cast<double>(w * jx * jx);
-          h[1] += static_cast<double>(w * jx * jy);
-          h[2] += static_cast<double>(w * jx * jg);
-          h[3] += static_cast<double>(w * jy * jy);
-          h[4] += static_cast<double>(w * jy * jg);
-          h[5] += static_cast<double>(w * jg * jg);
-          b[0] += static_cast<double>(w * jx * e);
-          b[1] += static_cast<double>(w * jy * e);
-          b[2] += static_cast<double>(w * jg * e);
-          abs_sum += static_cast<double>(w * std::abs(e));
-          count += static_cast<double>(w);
+          const float wx = w * gx[c];
+          const float wy = w * gy[c];
+          const float wg = w * ref[c];
+          row[0] += wx * gx[c];
+          row[1] += wx * gy[c];
+          row[2] += wx * ref[c];
+          row[3] += wy * gy[c];
+          row[4] += wy * ref[c];
+          row[5] += wg * ref[c];
+          row[6] += wx * e;
+          row[7] += wy * e;
+          row[8] += wg * e;
+          row[9] += w * std::abs(e);
+          row[10] += w;
         }
+        for (std::size_t k = 0; k < 6; ++k) h[k] += static_cast<double>(row[k]);
+        for (std::size_t k = 0; k < 3; ++k) {
+          b[k] += static_cast<double>(row[6 + k]);
+        }
+        abs_sum += static_cast<double>(row[9]);
+        count += static_cast<double>(row[10]);
       }
       if (count < 30.0) return;
       spread_ =
@@ -501,7 +512,7 @@ struct LevelTracker::Impl {
   void Thin();
   ReliefTrack Finish();
 
-  void Register(const cv::Mat& use, ReliefTrack* track);
+  void Register(const cv::Mat& use, bool coarse, ReliefTrack* track);
   void MeasureNoise(ReliefTrack* track);
   cv::Mat FadingSignal(std::size_t from) const;
   std::vector<cv::Point> FindOutline(std::size_t from) const;
@@ -600,7 +611,9 @@ void LevelTracker::Impl::Thin() {
 
 /// Finds how all pictures lie to the last quiet one, and their brightness
 /// against it. `use` marks the surroundings.
-void LevelTracker::Impl::Register(const cv::Mat& use, ReliefTrack* track) {
+void LevelTracker::Impl::Register(const cv::Mat& use,
+                                  bool coarse,
+                                  ReliefTrack* track) {
   // Not the very last picture: cameras are switched off by touching them.
   const std::size_t reference =
       Count() - 1 - std::min<std::size_t>(2, Count() / 20);
@@ -614,7 +627,7 @@ void LevelTracker::Impl::Register(const cv::Mat& use, ReliefTrack* track) {
   std::vector<double> size;
   std::vector<std::pair<cv::Point2f, float>> found(Count());
   for (std::size_t k = Count(); k-- > 0;) {
-    registration.Fit(SmoothLook(pictures[k]), &shift, &gain);
+    registration.Fit(SmoothLook(pictures[k]), coarse, &shift, &gain);
     found[k] = {shift, gain};
     size.push_back(
         std::hypot(static_cast<double>(shift.x), static_cast<double>(shift.y)));
@@ -711,7 +724,11 @@ bool LevelTracker::Impl::CalmBetween(const ReliefTrack& track,
   const double limit =
       track.calm_motion +
       kCalmShare * std::max(0.0, track.picture_motion - track.calm_motion);
-  const double pause_s = std::max(0.15, 4.0 * track.frame_interval_s);
+  // In heavy noise rest looks like motion and the other way round; there only
+  // a long pause counts.
+  const bool clear = track.picture_motion > 2.0 * track.calm_motion;
+  const double pause_s =
+      std::max(clear ? 0.15 : 0.6, 4.0 * track.frame_interval_s);
   double calm_from = -1.0;
   for (std::size_t k = 0; k < i; ++k) {
     if (pictures[k].t_s < track.bursts.back().end_s) continue;
@@ -963,11 +980,15 @@ void LevelTracker::Impl::MeasureNoise(ReliefTrack* track) {
   for (std::size_t i = 1; i < Count(); ++i) {
     const cv::Mat now = SmoothLook(pictures[i]);
     const cv::Mat d = cv::abs(now - before);
-    change.assign(d.begin<float>(), d.end<float>());
+    const float* codes = d.ptr<float>();
+    change.assign(codes, codes + d.total());
     whole_motion.push_back(TopMean(change, 0.02));
-    std::nth_element(
-        change.begin(), change.begin() + std::ssize(change) / 2, change.end());
-    per_pair.push_back(static_cast<double>(change[change.size() / 2]));
+    // The typical pixel: every seventh tells.
+    change.clear();
+    for (std::size_t k = 0; k < d.total(); k += 7) change.push_back(codes[k]);
+    const auto middle = change.begin() + std::ssize(change) / 2;
+    std::nth_element(change.begin(), middle, change.end());
+    per_pair.push_back(static_cast<double>(*middle));
     before = now;
   }
   smooth_noise =
@@ -1020,7 +1041,7 @@ ReliefTrack LevelTracker::Impl::Finish() {
   track.luma_spread = spread[0];
   track.sharpness = Sharpness(SmoothLook(pictures[n / 2]));
 
-  Register(cv::Mat(size, CV_8U, cv::Scalar(255)), &track);
+  Register(cv::Mat(size, CV_8U, cv::Scalar(255)), true, &track);
   MeasureNoise(&track);
   std::vector<cv::Point> hull = FindOutline(0);
   std::vector<int> pixels;
@@ -1032,7 +1053,7 @@ ReliefTrack LevelTracker::Impl::Finish() {
     cv::fillConvexPoly(use, hull, cv::Scalar(0));
     cv::erode(use, use, cv::Mat::ones(7, 7, CV_8U));
     if (cv::countNonZero(use) > kLeastSurroundings * size.area()) {
-      Register(use, &track);
+      Register(use, false, &track);
     } else {
       track.surroundings = false;
       for (Picture& p : pictures) {

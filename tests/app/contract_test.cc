@@ -458,20 +458,115 @@ TEST(Compare, RefusesWhenOneSideHoldsNoTest) {
   EXPECT_THAT(document["reason"].get<std::string>(), HasSubstr("cup"));
 }
 
-TEST(Compare, ForAPersonSaysRatioAndVerdict) {
-  const FlowkinRun run = RunFlowkin({"compare",
-                                     "--test",
-                                     "puddle",
-                                     "--reference-times",
-                                     "10",
-                                     "10.1",
-                                     "--cup-times",
-                                     "20",
-                                     "20.2"});
+struct GoldenCall {
+  const char* name;
+  std::vector<std::string> reference_s;
+  const char* cup_s;
+  const char* target;
+};
+
+class CompareGolden : public ::testing::TestWithParam<GoldenCall> {};
+
+// The whole answer for a person. A change of words or digits is a change that
+// readers notice, so it is made on purpose: with FLOWKIN_WRITE_GOLDEN set, the
+// files are written anew.
+TEST_P(CompareGolden, SaysTheSameWords) {
+  std::vector<std::string> call = {"compare",
+                                   "--test",
+                                   "puddle",
+                                   "--cup-times",
+                                   GetParam().cup_s,
+                                   "--target",
+                                   GetParam().target,
+                                   "--reference-times"};
+  call.insert(
+      call.end(), GetParam().reference_s.begin(), GetParam().reference_s.end());
+  const FlowkinRun run = RunFlowkin(call);
   ASSERT_EQ(run.status, kDone) << run.err;
-  EXPECT_THAT(run.out, StartsWith("2.00 times as thick as the base coat"));
-  EXPECT_THAT(run.out, HasSubstr("Thicker than the base coat"));
   EXPECT_EQ(run.err, "");
+  const std::string path = std::string(FLOWKIN_SOURCE_DIR) +
+                           "/tests/data/compare-" + GetParam().name + ".txt";
+  if (std::getenv("FLOWKIN_WRITE_GOLDEN") != nullptr) WriteFile(path, run.out);
+  EXPECT_EQ(run.out, ReadFile(path));
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Verdicts,
+    CompareGolden,
+    ::testing::Values(GoldenCall{"thicker", {"10", "10.1", "9.9"}, "20", "1"},
+                      GoldenCall{"match", {"10", "10.1", "9.9"}, "10.1", "1"},
+                      GoldenCall{"thinner", {"10", "10.1", "9.9"}, "6", "1"},
+                      GoldenCall{"undecided", {"10", "10.9", "9.2"}, "11", "1"},
+                      GoldenCall{"target", {"10", "10.1", "9.9"}, "12", "1.2"}),
+    [](const ::testing::TestParamInfo<GoldenCall>& tested) {
+      return tested.param.name;
+    });
+
+TEST(Palette, AdvisesOnEveryCup) {
+  const std::string folder = ScratchFolder();
+  const json palette = {
+      {"format", "flowkin-palette"},
+      {"version", 1},
+      {"sets",
+       {{{"test", "level"},
+         {"base_coat",
+          {{"name", "Dune"},
+           {"clips",
+            {{{"file", SampleClip("level/base-a.mp4")}},
+             {{"file", SampleClip("level/base-b.mp4")}}}}}},
+         {"cups",
+          {{{"name", "Gullfeather"},
+            {"volume_ml", 90},
+            {"clips", {{{"file", SampleClip("level/gullfeather.mp4")}}}}},
+           {{"name", "Mistake"},
+            {"volume_ml", 90},
+            {"clips", {{{"file", SampleClip("puddle/base-a.mp4")}}}}}}}}}}};
+  WriteFile(folder + "/palette.json", palette.dump());
+  const FlowkinRun run = RunFlowkin({"palette", folder + "/palette.json"});
+  // One cup has an answer, the other was filmed wrongly: both are told.
+  EXPECT_EQ(run.status, kRefused);
+  EXPECT_THAT(run.out, HasSubstr("level test, base coat Dune (2 films)"));
+  EXPECT_THAT(run.out, HasSubstr("Gullfeather: 1."));
+  EXPECT_THAT(run.out, HasSubstr("mL of water to the 90 mL"));
+  EXPECT_THAT(run.out, HasSubstr("Mistake: not compared."));
+  std::filesystem::remove_all(folder);
+}
+
+TEST(Palette, RefusesForeignAndWrongFiles) {
+  const std::string folder = ScratchFolder();
+  const std::string path = folder + "/palette.json";
+  struct Wrong {
+    const char* text;
+    int status;
+  };
+  for (const Wrong& wrong : {
+           Wrong{"", kUnreadable},
+           Wrong{"[]", kUnreadable},
+           Wrong{R"({"format": "something-else", "version": 1})", kUnreadable},
+           Wrong{R"({"format": "flowkin-palette", "version": 2, "sets": []})",
+                 kUnreadable},
+           Wrong{R"({"format": "flowkin-palette", "version": 1, "sets": 3})",
+                 kUnreadable},
+           Wrong{R"({"format": "flowkin-palette", "version": 1, "sets": [
+                    {"test": "stream",
+                     "base_coat": {"name": "B", "clips": [{"file": "b"}]},
+                     "cups": [{"name": "C", "volume_ml": -4,
+                               "clips": [{"file": "c"}]}]}]})",
+                 kWrongUse},
+           Wrong{R"({"format": "flowkin-palette", "version": 1, "sets": [
+                    {"test": "stream",
+                     "base_coat": {"name": "B", "clips": [{"file": "b"}]},
+                     "cups": [{"name": "C", "volume_ml": 4,
+                               "clips": [{"file": "c"}]}]}]})",
+                 kUnreadable},
+       }) {
+    WriteFile(path, wrong.text);
+    const FlowkinRun run = RunFlowkin({"palette", path, "--json"});
+    EXPECT_EQ(run.status, wrong.status) << wrong.text;
+    EXPECT_TRUE(IsOneSentence(run.err)) << run.err;
+    EXPECT_EQ(run.out, "");
+  }
+  std::filesystem::remove_all(folder);
 }
 
 TEST(Output, ThatCannotBeWrittenIsAFailure) {

@@ -1,0 +1,166 @@
+// Made-up tracks: what is measured and what is refused, and why.
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <sstream>
+#include <string>
+
+#include "core/flow/level_test.h"
+
+namespace flowkin {
+namespace {
+
+using ::testing::HasSubstr;
+
+constexpr double kFps = 60.0;
+constexpr double kLaid_s = 2.0;
+constexpr double kClock_s = 0.5;
+
+/// A ribbon laid between 1 and 2 s, 20 codes of contrast, fading with 0.5 s.
+ReliefTrack GoodTrack(double end_s = 4.5) {
+  ReliefTrack track;
+  track.num_frames = static_cast<int>(end_s * kFps);
+  track.frame_interval_s = 1.0 / kFps;
+  track.last_t_s = (track.num_frames - 1) / kFps;
+  track.width_px = 640;
+  track.height_px = 360;
+  track.outline_px = {{200, 100}, {400, 100}, {400, 250}, {200, 250}};
+  track.bursts = {{1.0, kLaid_s, 60.0}};
+  track.laid_s = kLaid_s;
+  track.luma_spread = 40.0;
+  track.sharpness = 0.2;
+  track.picture_motion = 15.0;
+  track.calm_motion = 1.0;
+  track.start_contrast = 20.0;
+  track.change_after = 20.0;
+  track.remaining_share = 0.02;
+  track.flat_s = track.last_t_s;
+  std::vector<double> t_s;
+  std::vector<double> relief;
+  for (int i = 0; i < track.num_frames; ++i) {
+    ReliefSample s;
+    s.t_s = i / kFps;
+    if (s.t_s > kLaid_s) {
+      s.contrast = 20.0 * (std::exp(-(s.t_s - kLaid_s) / kClock_s) -
+                           std::exp(-(track.flat_s - kLaid_s) / kClock_s));
+      s.contrast_sd = 0.05;
+      t_s.push_back(s.t_s - kLaid_s);
+      relief.push_back(s.contrast);
+    }
+    track.samples.push_back(s);
+  }
+  track.decay_time_s = ReliefDecayTime(t_s, relief, track.flat_s - kLaid_s);
+  return track;
+}
+
+TEST(MeasureLevel, MeasuresAPlainDecay) {
+  const FlowMeasurement m = MeasureLevel(GoodTrack());
+  ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+  EXPECT_DOUBLE_EQ(m.laid_s.value(), kLaid_s);
+  ASSERT_EQ(m.proxies.size(), 1U);
+  EXPECT_EQ(m.proxies[0].name, "decay_time");
+  // An exponential has one time constant; the flat picture's share of it is
+  // solved for to 1e-4.
+  EXPECT_NEAR(m.proxies[0].value, kClock_s, 1e-3);
+  EXPECT_NEAR(m.proxies[0].ln_value.value, std::log(kClock_s), 2e-3);
+  EXPECT_GT(m.proxies[0].ln_value.sd, 0.0);
+  EXPECT_DOUBLE_EQ(m.proxies[0].exponent.value, 1.0);
+  ASSERT_EQ(m.curves.size(), 1U);
+  EXPECT_EQ(m.curves[0].name, "relief");
+  EXPECT_GT(m.curves[0].t_s.front(), 0.0);
+  EXPECT_LE(m.curves[0].t_s.back(), 4.5 - kLaid_s);
+  EXPECT_TRUE(m.warnings.empty());
+}
+
+// The flat picture's own relief does not shorten the decay time.
+TEST(ReliefDecayTime, DoesNotDependOnWhenTheClipEnds) {
+  for (double end_s : {3.6, 4.0, 4.5, 6.0}) {
+    EXPECT_NEAR(GoodTrack(end_s).decay_time_s, kClock_s, 5e-3) << end_s;
+  }
+}
+
+TEST(ReliefDecayTime, IsZeroWhereNothingFades) {
+  EXPECT_EQ(ReliefDecayTime({}, {}, 1.0), 0.0);
+  EXPECT_EQ(ReliefDecayTime({0, 1, 2, 3, 4}, {1, 1, 1, 1, 1}, 4.0), 0.0);
+  EXPECT_EQ(ReliefDecayTime({0, 1, 2, 3, 4}, {-1, -1, 0, 0, 0}, 4.0), 0.0);
+}
+
+struct Mishap {
+  const char* name;
+  void (*spoil)(ReliefTrack&);
+  const char* word;  ///< the reason must hold it
+};
+
+const Mishap kMishaps[] = {
+    {"Empty", [](ReliefTrack& t) { t = ReliefTrack(); }, "too short"},
+    {"Black", [](ReliefTrack& t) { t.luma_spread = 0.1; }, "shows nothing"},
+    {"Blurred", [](ReliefTrack& t) { t.sharpness = 0.03; }, "blurred"},
+    {"Frozen", [](ReliefTrack& t) { t.picture_motion = 1.1; }, "Nothing moves"},
+    {"StillLaying",
+     [](ReliefTrack& t) { t.end_motion_share = 0.8; },
+     "still moves"},
+    {"NoOutline", [](ReliefTrack& t) { t.outline_px.clear(); }, "No ribbon"},
+    {"Backwards",
+     [](ReliefTrack& t) {
+       t.change_before = 20.0;
+       t.change_after = 1.0;
+     },
+     "backwards"},
+    {"MovedCamera", [](ReliefTrack& t) { t.camera_jump_px = 60.0; }, "moved"},
+    {"EndsEarly", [](ReliefTrack& t) { t = GoodTrack(3.0); }, "ends before"},
+    {"NeverLaid",
+     [](ReliefTrack& t) { t.bursts[0].peak = 3.0; },
+     "laying of the ribbon is not"},
+    {"TwoRibbons",
+     [](ReliefTrack& t) {
+       t.bursts.insert(t.bursts.begin(), {0.1, 0.6, 55.0});
+     },
+     "More than one ribbon"},
+    {"Stiff", [](ReliefTrack& t) { t.remaining_share = 0.4; }, "stiff"},
+    {"TooThin", [](ReliefTrack& t) { t.frame_interval_s = 0.2; }, "too thin"},
+    {"Unseen",
+     [](ReliefTrack& t) { t.start_contrast = 0.1; },
+     "hardly be seen"},
+    {"Disturbed",
+     [](ReliefTrack& t) {
+       for (auto& s : t.samples) {
+         if (s.t_s > 3.0 && s.t_s < 3.4) s.contrast += 12.0;
+       }
+     },
+     "disturbed"}};
+
+TEST(MeasureLevel, RefusesWithAReason) {
+  for (const Mishap& mishap : kMishaps) {
+    SCOPED_TRACE(mishap.name);
+    ReliefTrack track = GoodTrack();
+    mishap.spoil(track);
+    const FlowMeasurement m = MeasureLevel(track);
+    EXPECT_EQ(m.outcome, Outcome::kRefused);
+    EXPECT_THAT(m.reason, HasSubstr(mishap.word));
+    EXPECT_TRUE(m.proxies.empty());
+    EXPECT_TRUE(m.curves.empty());
+  }
+}
+
+TEST(MeasureLevel, WarnsOfALateDrip) {
+  ReliefTrack track = GoodTrack();
+  track.bursts = {{0.5, 1.4, 60.0}, {1.95, kLaid_s, 40.0}};
+  const FlowMeasurement m = MeasureLevel(track);
+  ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+  EXPECT_EQ(m.warnings.size(), 1U);
+}
+
+TEST(ReliefTrace, HasOneLinePerSample) {
+  const ReliefTrack track = GoodTrack();
+  std::ostringstream out;
+  WriteReliefTrace(out, track);
+  const std::string text = out.str();
+  EXPECT_EQ(std::count(text.begin(), text.end(), '\n'),
+            std::ssize(track.samples) + 1);
+  EXPECT_THAT(text, ::testing::StartsWith("t_s,since_laid_s,"));
+}
+
+}  // namespace
+}  // namespace flowkin
