@@ -274,7 +274,7 @@ void PuddleTracker::State::Search(const Frame& frame, const WorkPicture& work) {
     guess.y = (circle.y + 0.5) * full - 0.5;
     guess.r = circle.r * full;
     const double window =
-        std::clamp(0.25 * guess.r, 2.5 * full + 5.0, 0.8 * guess.r);
+        std::min(std::max(0.25 * guess.r, 2.5 * full + 5.0), 0.8 * guess.r);
     const auto trace = TraceOutline(frame, guess, window);
     if (!trace || trace->visible < kLeastVisible) continue;
     Candidate candidate;
