@@ -9,6 +9,7 @@
 // once with the ffmpeg command and kept in the build folder.
 
 #include <benchmark/benchmark.h>
+#include <malloc.h>
 
 #include <algorithm>
 #include <cstdio>
@@ -77,8 +78,11 @@ void MakeClip(const Kind& kind, int length_s) {
 }
 
 // Peak resident memory since the last reset, MB; Linux keeps and resets it
-// (proc(5): VmHWM, clear_refs).
-void ResetPeakMemory() { std::ofstream("/proc/self/clear_refs") << "5"; }
+// (proc(5): VmHWM, clear_refs). What earlier runs freed is given back first.
+void ResetPeakMemory() {
+  malloc_trim(0);
+  std::ofstream("/proc/self/clear_refs") << "5";
+}
 
 double PeakMemoryMb() {
   std::ifstream status("/proc/self/status");
