@@ -16,7 +16,7 @@ struct Camera {
   double exposure_share = 0.5;  ///< of the frame interval
   int blur_samples = 2;         ///< pictures averaged over one exposure
   double gain = 1.0;
-  double noise = 2.0;  ///< 8-bit levels, at mid grey
+  double noise = 4.0;  ///< 8-bit levels before the sensor's own blur
   double sharpen = 0.5;
   double lens_blur_px = 0.7;
   double vignette = 0.15;  ///< loss in the corners
@@ -29,7 +29,7 @@ struct Camera {
   double knock_s = -1.0;
   cv::Point2d knock_px{0, 0};
   double cast_blue = 1.0, cast_red = 1.0;  ///< white balance
-  int crf = 21;
+  int crf = 17;  ///< low enough that the noise lives through it
   std::uint32_t seed = 1;
 };
 

@@ -200,7 +200,7 @@ void AddLevelRecipes(std::vector<Recipe>* out) {
     s.camera.fps = 60;
     s.camera.size = {960, 540};
     s.camera.blur_samples = 1;
-    s.camera.noise = 3.0;
+    s.camera.noise = 5.0;
     PushSet(s,
             MixPalette(1600.0, {0.65, 1.2, 1.9}, 32),
             {FromScreen(90, 110, 150),

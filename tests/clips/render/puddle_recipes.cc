@@ -123,7 +123,7 @@ void AddPuddleRecipes(std::vector<Recipe>* out) {
     s.camera.fps = 30;
     s.camera.size = {1280, 720};
     s.camera.blur_samples = 1;
-    s.camera.noise = 2.5;
+    s.camera.noise = 4.5;
     PushSet(s,
             MixPalette(700.0, {0.55, 0.82, 1.3, 2.2}, 11),
             {FromScreen(225, 205, 120),
@@ -157,7 +157,7 @@ void AddPuddleRecipes(std::vector<Recipe>* out) {
     s.camera.fps = 30;
     s.camera.size = {960, 540};
     s.camera.blur_samples = 1;
-    s.camera.noise = 3.0;
+    s.camera.noise = 5.0;
     s.camera.cast_red = 1.08;
     PushSet(s,
             MixPalette(480.0, {0.7, 1.6, 2.8}, 12),
@@ -186,7 +186,7 @@ void AddPuddleRecipes(std::vector<Recipe>* out) {
     s.camera.fps = 60;
     s.camera.size = {720, 1280};
     s.camera.blur_samples = 1;
-    s.camera.noise = 2.0;
+    s.camera.noise = 3.5;
     s.camera.sway_px = 0.6;
     s.film_s = 9.0;
     PushSet(s,

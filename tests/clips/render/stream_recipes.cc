@@ -300,7 +300,7 @@ void AddStreamRecipes(std::vector<Recipe>* out) {
     s.camera.fps = 120;
     s.camera.size = {960, 540};
     s.camera.blur_samples = 1;
-    s.camera.noise = 4.0;
+    s.camera.noise = 7.0;
     PushSet(s,
             MixPalette(240.0, {0.75, 1.6}, 54),
             {FromScreen(34, 34, 38),
@@ -329,7 +329,7 @@ void AddStreamRecipes(std::vector<Recipe>* out) {
     s.look.sway_mm = 0.3;
     s.camera.fps = 30;
     s.camera.size = {1920, 1080};
-    s.camera.crf = 23;
+    s.camera.crf = 20;
     PushSet(s,
             MixPalette(620.0, {0.8, 1.4}, 55),
             {FromScreen(200, 120, 130),
