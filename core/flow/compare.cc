@@ -30,7 +30,7 @@ constexpr double kTimeExponent = 1.0 / 3.0;
 constexpr double kHandCorrelation = 0.5;
 // Starting and stopping a watch by hand, one standard deviation (common
 // practice, no source).
-constexpr double kStopwatch_s = 0.1;
+constexpr double kStopwatchSdS = 0.1;
 // Proxies contradict each other when chance would do so less often than this.
 constexpr double kDisagreement = 0.05;
 // Repeats this far apart (relative sd) deserve a word.
@@ -228,6 +228,7 @@ Fused Fuse(const std::vector<Group>& groups,
   };
   const auto exponents = [&](const std::vector<std::size_t>& used) {
     std::vector<double> p;
+    p.reserve(used.size());
     for (std::size_t k : used) p.push_back(groups[k].exponent);
     return p;
   };
@@ -319,6 +320,12 @@ ViscosityRatio ToRatio(const Fused& fused) {
       std::pow(variance / (fused.repeat_sd * fused.repeat_sd), 2);
   ratio.ln_ratio = {fused.ln_ratio, std::sqrt(variance), dof};
   return ratio;
+}
+
+/// A proxy's name as a person reads it.
+std::string Spoken(std::string name) {
+  std::replace(name.begin(), name.end(), '_', ' ');
+  return name;
 }
 
 std::string Number(double value) {
@@ -477,24 +484,18 @@ void WarnOfKinds(const std::vector<std::pair<TestKind, Fused>>& kinds,
 void WarnOfProxies(const std::vector<Group>& groups,
                    const std::vector<Difference>& differences,
                    std::vector<std::string>& warnings) {
-  const Group* thickest = nullptr;
-  const Group* thinnest = nullptr;
-  double high = -kInfinity, low = kInfinity;
-  for (std::size_t k = 0; k < groups.size(); ++k) {
-    const double y = differences[k].value / groups[k].exponent;
-    if (y > high) {
-      high = y;
-      thickest = &groups[k];
-    }
-    if (y < low) {
-      low = y;
-      thinnest = &groups[k];
-    }
+  const auto ln_ratio = [&](std::size_t k) {
+    return differences[k].value / groups[k].exponent;
+  };
+  std::size_t low = 0, high = 0;
+  for (std::size_t k = 1; k < groups.size(); ++k) {
+    if (ln_ratio(k) < ln_ratio(low)) low = k;
+    if (ln_ratio(k) > ln_ratio(high)) high = k;
   }
   FLOWKIN_CHECK(thickest != nullptr && thinnest != nullptr);
   std::string text = "The same films say " + Number(std::exp(low)) + " by " +
-                     thinnest->name + " and " + Number(std::exp(high)) +
-                     " by " + thickest->name +
+                     Spoken(thinnest->name) + " and " + Number(std::exp(high)) +
+                     " by " + Spoken(thickest->name) +
                      ", further apart than chance allows; the range given "
                      "was widened.";
   if (groups.front().kind == TestKind::kStream) {
@@ -512,6 +513,7 @@ Comparison CompareGroups(const std::vector<Group>& groups,
   Comparison comparison;
   comparison.outcome = Outcome::kMeasured;
   std::vector<Difference> differences;
+  differences.reserve(groups.size());
   for (const Group& group : groups) differences.push_back(Subtract(group));
 
   // Disagreement, first within one kind of test, then between them.
@@ -568,12 +570,12 @@ Comparison CompareGroups(const std::vector<Group>& groups,
   }
   const Group& main = groups[heaviest];
   if (main.reference.size() == 1 && main.cup.size() == 1) {
-    comparison.warnings.push_back(
+    comparison.warnings.emplace_back(
         "One reading of each only: how evenly the hand repeats was taken from "
         "what is usual. Test the base coat and the cup again for a narrower "
         "answer.");
   } else if (differences[heaviest].hand_sd > kRestlessHand) {
-    comparison.warnings.push_back(
+    comparison.warnings.emplace_back(
         "The repeats of the same paint lie more than a tenth apart: dip to the "
         "same mark, wait the same time after stirring, and test again.");
   }
@@ -634,7 +636,9 @@ double ViscosityRatio::ProbabilityBelow(double ln) const {
       repeat_sd / (exponent_rel_sd * (std::abs(ln) + repeat_sd));
   const double step = std::clamp(0.5 * rise, 0.02, 0.25);
   double sum = 0.0, total = 0.0;
-  for (double z = 0.5 * step; z < kReach; z += step) {
+  const int num_steps = static_cast<int>(kReach / step);
+  for (int i = 0; i < num_steps; ++i) {
+    const double z = (i + 0.5) * step;
     const double density = std::exp(-0.5 * z * z);
     const double stretch = std::exp(exponent_rel_sd * z);
     total += 2.0 * density;
@@ -732,7 +736,7 @@ Result<Comparison> CompareTimes(TestKind kind,
                        std::vector<Estimate>& side) {
     for (double t_s : times_s) {
       if (!(t_s > 0.0) || !std::isfinite(t_s)) return false;
-      side.push_back({std::log(t_s), kStopwatch_s / t_s});
+      side.push_back({std::log(t_s), kStopwatchSdS / t_s});
     }
     return !side.empty();
   };

@@ -20,45 +20,45 @@ bool Positive(std::initializer_list<double> values) {
 
 /// sqrt(nu/g) z^(3/2), common to film, flow and volume.
 double FilmFactor(double nu_m2_per_s, double z_m) {
-  return std::sqrt(nu_m2_per_s / kGravity_m_per_s2) * z_m * std::sqrt(z_m);
+  return std::sqrt(nu_m2_per_s / kGravityMPerS2) * z_m * std::sqrt(z_m);
 }
 
 }  // namespace
 
-double DrainingFilm_m(double nu_m2_per_s, double z_m, double t_s) {
+double DrainingFilmM(double nu_m2_per_s, double z_m, double t_s) {
   FLOWKIN_CHECK(Positive({nu_m2_per_s, z_m, t_s}));
-  return std::sqrt(nu_m2_per_s * z_m / (kGravity_m_per_s2 * t_s));
+  return std::sqrt(nu_m2_per_s * z_m / (kGravityMPerS2 * t_s));
 }
 
-double DrainingFlow_m3_per_s(double nu_m2_per_s,
-                             double z_m,
-                             double perimeter_m,
-                             double t_s) {
+double DrainingFlowM3PerS(double nu_m2_per_s,
+                          double z_m,
+                          double perimeter_m,
+                          double t_s) {
   FLOWKIN_CHECK(Positive({nu_m2_per_s, z_m, perimeter_m, t_s}));
   return perimeter_m / 3.0 * FilmFactor(nu_m2_per_s, z_m) /
          (t_s * std::sqrt(t_s));
 }
 
-double DrainingVolume_m3(double nu_m2_per_s,
-                         double z_m,
-                         double perimeter_m,
-                         double t_s) {
+double DrainingVolumeM3(double nu_m2_per_s,
+                        double z_m,
+                        double perimeter_m,
+                        double t_s) {
   FLOWKIN_CHECK(Positive({nu_m2_per_s, z_m, perimeter_m, t_s}));
   return 2.0 / 3.0 * perimeter_m * FilmFactor(nu_m2_per_s, z_m) /
          std::sqrt(t_s);
 }
 
-double StreamEnd_s(double nu_m2_per_s,
-                   double z_m,
-                   double perimeter_m,
-                   double flow_m3_per_s) {
+double StreamEndS(double nu_m2_per_s,
+                  double z_m,
+                  double perimeter_m,
+                  double flow_m3_per_s) {
   FLOWKIN_CHECK(Positive({nu_m2_per_s, z_m, perimeter_m, flow_m3_per_s}));
   const double root =
       perimeter_m * FilmFactor(nu_m2_per_s, z_m) / (3.0 * flow_m3_per_s);
   return std::cbrt(root * root);
 }
 
-double NeckRadiusSpeed_m_per_s(double surface_tension_n_per_m, double mu_pa_s) {
+double NeckRadiusSpeedMPerS(double surface_tension_n_per_m, double mu_pa_s) {
   FLOWKIN_CHECK(Positive({surface_tension_n_per_m, mu_pa_s}));
   return kNeckFactor * surface_tension_n_per_m / mu_pa_s;
 }
@@ -73,16 +73,16 @@ double OhnesorgeNumber(double mu_pa_s,
          std::sqrt(rho_kg_per_m3 * surface_tension_n_per_m * radius_m);
 }
 
-double LevellingRate_per_s(double wavenumber_per_m,
-                           double depth_m,
-                           double mu_pa_s,
-                           double rho_kg_per_m3,
-                           double surface_tension_n_per_m) {
+double LevellingRatePerS(double wavenumber_per_m,
+                         double depth_m,
+                         double mu_pa_s,
+                         double rho_kg_per_m3,
+                         double surface_tension_n_per_m) {
   FLOWKIN_CHECK(Positive({wavenumber_per_m, mu_pa_s, rho_kg_per_m3}) &&
                 depth_m > 0.0 && surface_tension_n_per_m >= 0.0);
   const double k = wavenumber_per_m;
   const double drive =
-      (rho_kg_per_m3 * kGravity_m_per_s2 + surface_tension_n_per_m * k * k) /
+      (rho_kg_per_m3 * kGravityMPerS2 + surface_tension_n_per_m * k * k) /
       (2.0 * mu_pa_s * k);
   const double q = k * depth_m;
   // Deep: the factor differs from 1 by less than rounding. Shallow: sinh 2q
@@ -96,50 +96,49 @@ double LevellingRate_per_s(double wavenumber_per_m,
   return drive * numerator / (std::cosh(x) + 1.0 + 2.0 * q * q);
 }
 
-double SlowestWavenumber_per_m(double rho_kg_per_m3,
-                               double surface_tension_n_per_m) {
-  return 1.0 / CapillaryLength_m(rho_kg_per_m3, surface_tension_n_per_m);
+double SlowestWavenumberPerM(double rho_kg_per_m3,
+                             double surface_tension_n_per_m) {
+  return 1.0 / CapillaryLengthM(rho_kg_per_m3, surface_tension_n_per_m);
 }
 
-double LateLevellingTime_s(double mu_pa_s,
-                           double rho_kg_per_m3,
-                           double surface_tension_n_per_m) {
+double LateLevellingTimeS(double mu_pa_s,
+                          double rho_kg_per_m3,
+                          double surface_tension_n_per_m) {
   FLOWKIN_CHECK(Positive({mu_pa_s, rho_kg_per_m3, surface_tension_n_per_m}));
   return mu_pa_s /
-         std::sqrt(rho_kg_per_m3 * kGravity_m_per_s2 * surface_tension_n_per_m);
+         std::sqrt(rho_kg_per_m3 * kGravityMPerS2 * surface_tension_n_per_m);
 }
 
-double PuddleRadius_m(double volume_m3, double nu_m2_per_s, double t_s) {
+double PuddleRadiusM(double volume_m3, double nu_m2_per_s, double t_s) {
   FLOWKIN_CHECK(Positive({volume_m3, nu_m2_per_s, t_s}));
-  return kPuddleConstant * std::pow(kGravity_m_per_s2 * volume_m3 * volume_m3 *
+  return kPuddleConstant * std::pow(kGravityMPerS2 * volume_m3 * volume_m3 *
                                         volume_m3 * t_s / (3.0 * nu_m2_per_s),
                                     0.125);
 }
 
-double PuddleViscosity_m2_per_s(double volume_m3, double growth_m8_per_s) {
+double PuddleViscosityM2PerS(double volume_m3, double growth_m8_per_s) {
   FLOWKIN_CHECK(Positive({volume_m3, growth_m8_per_s}));
-  return std::pow(kPuddleConstant, 8) * kGravity_m_per_s2 * volume_m3 *
-         volume_m3 * volume_m3 / (3.0 * growth_m8_per_s);
+  return std::pow(kPuddleConstant, 8) * kGravityMPerS2 * volume_m3 * volume_m3 *
+         volume_m3 / (3.0 * growth_m8_per_s);
 }
 
-double PuddleThickness_m(double volume_m3, double radius_m) {
+double PuddleThicknessM(double volume_m3, double radius_m) {
   FLOWKIN_CHECK(Positive({volume_m3, radius_m}));
   return 4.0 * volume_m3 / (3.0 * kPi * radius_m * radius_m);
 }
 
-double PuddleStopRadius_m(double volume_m3,
-                          double rho_kg_per_m3,
-                          double yield_stress_pa) {
+double PuddleStopRadiusM(double volume_m3,
+                         double rho_kg_per_m3,
+                         double yield_stress_pa) {
   FLOWKIN_CHECK(Positive({volume_m3, rho_kg_per_m3, yield_stress_pa}));
-  return std::pow(225.0 * rho_kg_per_m3 * kGravity_m_per_s2 * volume_m3 *
+  return std::pow(225.0 * rho_kg_per_m3 * kGravityMPerS2 * volume_m3 *
                       volume_m3 / (128.0 * kPi * kPi * yield_stress_pa),
                   0.2);
 }
 
-double CapillaryLength_m(double rho_kg_per_m3, double surface_tension_n_per_m) {
+double CapillaryLengthM(double rho_kg_per_m3, double surface_tension_n_per_m) {
   FLOWKIN_CHECK(Positive({rho_kg_per_m3, surface_tension_n_per_m}));
-  return std::sqrt(surface_tension_n_per_m /
-                   (rho_kg_per_m3 * kGravity_m_per_s2));
+  return std::sqrt(surface_tension_n_per_m / (rho_kg_per_m3 * kGravityMPerS2));
 }
 
 }  // namespace flowkin

@@ -9,34 +9,34 @@ namespace flowkin {
 
 /// Gravity; between 9.78 and 9.83 over the globe, 0.3 %, and it cancels in
 /// every ratio.
-inline constexpr double kGravity_m_per_s2 = 9.81;
+inline constexpr double kGravityMPerS2 = 9.81;
 
 // --- Stream from a stick -----------------------------------------------------
 
 /// Thickness of the film draining off an upright plate [Jeffreys1930]:
 /// h = sqrt(nu z / (g t)), z below the film's upper edge, t since that place
 /// left the liquid. All > 0. Thin film, no inertia, no surface tension.
-double DrainingFilm_m(double nu_m2_per_s, double z_m, double t_s);
+double DrainingFilmM(double nu_m2_per_s, double z_m, double t_s);
 
 /// Flow off the lower edge of that film, wetted length z, perimeter P:
 /// Q = (P/3) sqrt(nu/g) z^(3/2) t^(-3/2). All > 0.
-double DrainingFlow_m3_per_s(double nu_m2_per_s,
-                             double z_m,
-                             double perimeter_m,
-                             double t_s);
+double DrainingFlowM3PerS(double nu_m2_per_s,
+                          double z_m,
+                          double perimeter_m,
+                          double t_s);
 
 /// Volume still on the stick: (2/3) P sqrt(nu/g) z^(3/2) t^(-1/2). All > 0.
-double DrainingVolume_m3(double nu_m2_per_s,
-                         double z_m,
-                         double perimeter_m,
-                         double t_s);
+double DrainingVolumeM3(double nu_m2_per_s,
+                        double z_m,
+                        double perimeter_m,
+                        double t_s);
 
 /// Time until that flow has fallen to `flow_m3_per_s`, where the stream ends
 /// if a fixed flow ends it: t ~ nu^(1/3). All > 0.
-double StreamEnd_s(double nu_m2_per_s,
-                   double z_m,
-                   double perimeter_m,
-                   double flow_m3_per_s);
+double StreamEndS(double nu_m2_per_s,
+                  double z_m,
+                  double perimeter_m,
+                  double flow_m3_per_s);
 
 /// Break time ~ nu^p. If the flow at which the stream parts goes as nu^m, the
 /// draining film gives p = (1 - 2 m) / 3: 1/3 for a fixed flow (m = 0), 1 for a
@@ -47,7 +47,7 @@ inline constexpr double kBreakExponentHigh = 5.0 / 3.0;
 /// Speed at which the radius of a thread's neck shrinks shortly before it
 /// pinches, 0.0709 gamma/mu [Papageorgiou1995]; the diameter twice as fast.
 /// Viscous thread (Ohnesorge > 1), no inertia. Both > 0.
-double NeckRadiusSpeed_m_per_s(double surface_tension_n_per_m, double mu_pa_s);
+double NeckRadiusSpeedMPerS(double surface_tension_n_per_m, double mu_pa_s);
 inline constexpr double kNeckFactor = 0.0709;
 
 /// mu / sqrt(rho gamma R): above 1 the viscous law of the neck holds. All > 0.
@@ -62,20 +62,20 @@ double OhnesorgeNumber(double mu_pa_s,
 /// amplitude ~ exp(-s t) [Orchard1962]:
 /// s = (rho g + gamma k^2) / (2 mu k) (sinh 2q - 2q) / (cosh 2q + 1 + 2 q^2),
 /// q = k h. No inertia, rigid bottom, Newtonian. depth may be infinite.
-double LevellingRate_per_s(double wavenumber_per_m,
-                           double depth_m,
-                           double mu_pa_s,
-                           double rho_kg_per_m3,
-                           double surface_tension_n_per_m);
+double LevellingRatePerS(double wavenumber_per_m,
+                         double depth_m,
+                         double mu_pa_s,
+                         double rho_kg_per_m3,
+                         double surface_tension_n_per_m);
 
 /// Wavenumber of slowest levelling on a deep pool, sqrt(rho g / gamma).
-double SlowestWavenumber_per_m(double rho_kg_per_m3,
-                               double surface_tension_n_per_m);
+double SlowestWavenumberPerM(double rho_kg_per_m3,
+                             double surface_tension_n_per_m);
 
 /// Time constant every relief on a deep pool ends with, mu/sqrt(rho g gamma).
-double LateLevellingTime_s(double mu_pa_s,
-                           double rho_kg_per_m3,
-                           double surface_tension_n_per_m);
+double LateLevellingTimeS(double mu_pa_s,
+                          double rho_kg_per_m3,
+                          double surface_tension_n_per_m);
 
 // --- Puddle ------------------------------------------------------------------
 
@@ -85,22 +85,22 @@ inline constexpr double kPuddleConstant = 0.893913848;
 
 /// R = 0.8939 (g V^3 t / (3 nu))^(1/8) [Huppert1982]. All > 0. Gravity drives
 /// (R > 5 capillary lengths), thickness above the wetting and yield limits.
-double PuddleRadius_m(double volume_m3, double nu_m2_per_s, double t_s);
+double PuddleRadiusM(double volume_m3, double nu_m2_per_s, double t_s);
 
 /// The same solved for the viscosity from R^8 = growth * (t - t0): growth is
 /// the slope of R^8 against time, m^8/s. Both > 0.
-double PuddleViscosity_m2_per_s(double volume_m3, double growth_m8_per_s);
+double PuddleViscosityM2PerS(double volume_m3, double growth_m8_per_s);
 
 /// Thickness at the centre, 4 V / (3 pi R^2). Both > 0.
-double PuddleThickness_m(double volume_m3, double radius_m);
+double PuddleThicknessM(double volume_m3, double radius_m);
 
 /// Radius at which a yield stress stops a puddle,
 /// (225 rho g V^2 / (128 pi^2 tau_y))^(1/5) [RousselCoussot2005]. All > 0.
-double PuddleStopRadius_m(double volume_m3,
-                          double rho_kg_per_m3,
-                          double yield_stress_pa);
+double PuddleStopRadiusM(double volume_m3,
+                         double rho_kg_per_m3,
+                         double yield_stress_pa);
 
 /// sqrt(gamma / (rho g)): gravity rules above it, surface tension below.
-double CapillaryLength_m(double rho_kg_per_m3, double surface_tension_n_per_m);
+double CapillaryLengthM(double rho_kg_per_m3, double surface_tension_n_per_m);
 
 }  // namespace flowkin

@@ -578,7 +578,7 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
     const double volume_m3 = 1e-6 * *options.volume_ml;
     // C came in mm^8/s.
     const double ln_nu = std::log(
-        1e6 * PuddleViscosity_m2_per_s(volume_m3, std::exp(ln_c) * 1e-24));
+        1e6 * PuddleViscosityM2PerS(volume_m3, std::exp(ln_c) * 1e-24));
     const double scale_sd =
         std::hypot(track.scale->rel_sd, directed ? 0.0 : 0.5 * ellipse);
     m.ln_kinematic_viscosity_mm2_s =
@@ -592,14 +592,14 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
     }
     // Thickness in the middle at the end; 0.9 mm is where paint that wets the
     // tile at 30 degrees stands still.
-    const double height_mm = 1e3 * PuddleThickness_m(volume_m3, 1e-3 * r_end);
+    const double height_mm = 1e3 * PuddleThicknessM(volume_m3, 1e-3 * r_end);
     if (height_mm < 1.0) {
       m.warnings.push_back(
           "The puddle ends up thinner than a millimetre, where it may be about "
           "to stop; 5 mL gives a surer viscosity.");
     }
     // Reynolds number of the current where the window begins.
-    const double h0 = 1e3 * PuddleThickness_m(volume_m3, 1e-3 * r_begin);
+    const double h0 = 1e3 * PuddleThicknessM(volume_m3, 1e-3 * r_begin);
     const double speed = r_begin / (8.0 * (t[b] - best.origin_s));
     const double reynolds = speed * h0 * h0 / (std::exp(ln_nu) * r_begin);
     if (reynolds > 0.3) {

@@ -5,7 +5,7 @@ namespace flowkin::test {
 /// Flow cup of ASTM D4212 or ASTM D1200: nu = slope (t - offset).
 struct LinearCup {
   double slope_mm2_per_s2, offset_s;
-  double Viscosity_mm2_per_s(double t_s) const {
+  double ViscosityMm2PerS(double t_s) const {
     return slope_mm2_per_s2 * (t_s - offset_s);
   }
   /// d ln t / d ln nu.
@@ -15,7 +15,7 @@ struct LinearCup {
 /// Flow cup of ISO 2431: nu = slope t - loss / t.
 struct InverseCup {
   double slope_mm2_per_s2, loss_mm2;
-  double Viscosity_mm2_per_s(double t_s) const {
+  double ViscosityMm2PerS(double t_s) const {
     return slope_mm2_per_s2 * t_s - loss_mm2 / t_s;
   }
   double Exponent(double t_s) const {

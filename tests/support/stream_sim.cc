@@ -17,8 +17,16 @@ constexpr double kLongestStep = 4e-4;
 constexpr double kShortestStep = 2e-7;
 // Crumbs below this volume (a 30 micrometre sphere) are forgotten.
 constexpr double kCrumb = 1.4e-14;
+// Smaller pieces are satellites, not drops.
+constexpr double kDrop = 5e-9;
 // The thread's foot is followed this far below the surface.
 constexpr double kFootDepth = 0.4e-3;
+
+double Volume(const std::vector<double>& parts) {
+  double sum = 0.0;
+  for (double v : parts) sum += v;
+  return sum;
+}
 
 // Slopes for a monotone cubic: three-point, limited after Fritsch and Carlson
 // 1980 (SIAM J. Numer. Anal. 17; from memory, not checked).
@@ -315,7 +323,7 @@ void StreamSim::Remesh(Chain* chain) {
 void StreamSim::DropIntoPool(Chain* c) {
   if (!c->in_pool && c->x.back() >= 0.0) {
     c->in_pool = true;
-    if (!c->on_stick) lands_s_.push_back(t_);
+    if (!c->on_stick && Volume(c->volume) > kDrop) lands_s_.push_back(t_);
   }
 }
 
@@ -346,6 +354,11 @@ void StreamSim::Pinch() {
     above.u.resize(k + 1);
     above.volume.resize(k);
     above.in_pool = false;
+    if (above.on_stick) {
+      const double left = supplied_ - Volume(above.volume);
+      if (left - left_before_ > kDrop) drops_s_.push_back(t_);
+      left_before_ = std::max(left_before_, left);
+    }
     if (!below.volume.empty()) {
       chains_.insert(chains_.begin() + static_cast<std::ptrdiff_t>(i) + 1,
                      std::move(below));
@@ -359,10 +372,8 @@ void StreamSim::Forget() {
                                chains_.end(),
                                [](const Chain& c) {
                                  if (c.on_stick) return false;
-                                 double v = 0.0;
-                                 for (double part : c.volume) v += part;
-                                 return v < kCrumb || c.volume.empty() ||
-                                        c.x[0] > 0.0;
+                                 return Volume(c.volume) < kCrumb ||
+                                        c.volume.empty() || c.x[0] > 0.0;
                                }),
                 chains_.end());
 }
@@ -418,6 +429,7 @@ void StreamSim::Step(double longest_s) {
     for (std::size_t i = 0; i < c.x.size(); ++i) c.x[i] += dt * c.u[i];
     if (c.on_stick) {
       FeedTop(&c, dt, flow);
+      supplied_ += flow * dt;
       c.x[0] = EdgeX(t_ + dt);
       if (c.x[1] < c.x[0] + 1e-6) c.x[1] = c.x[0] + 1e-6;
     }
@@ -535,10 +547,8 @@ StreamSimResult StreamWatch::Finish(const StreamSim& sim) const {
     }
   }
   if (r.break_s >= 0.0) {
-    // A thread behind a drop parts in several places within milliseconds.
-    for (double t : sim.pinches_s()) {
-      const double before = r.drips_s.empty() ? r.break_s : r.drips_s.back();
-      if (t > before + 0.05) r.drips_s.push_back(t);
+    for (double t : sim.drops_s()) {
+      if (t > r.break_s + 0.03) r.drips_s.push_back(t);
     }
     for (double t : sim.lands_s()) {
       if (t > r.break_s) r.lands_s.push_back(t);

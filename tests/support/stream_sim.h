@@ -84,9 +84,12 @@ class StreamSim {
   /// Longest gap (mm) on the way from stick to pool and its middle's height.
   double LargestGapMm(double* height_mm = nullptr) const;
 
-  /// Moments a thread of the stick's own piece pinched off a drop or itself.
+  /// Moments the stick's own piece parted anywhere.
   const std::vector<double>& pinches_s() const { return pinches_s_; }
-  /// Moments a free piece reached the pool.
+  /// Those of them with which more than 5 mm3 had left the stick's piece since
+  /// the one before: the thread behind a drop, not a satellite.
+  const std::vector<double>& drops_s() const { return drops_s_; }
+  /// Moments a free drop reached the pool.
   const std::vector<double>& lands_s() const { return lands_s_; }
   const StreamSimOptions& options() const { return o_; }
 
@@ -116,7 +119,9 @@ class StreamSim {
   double t_ = 0.0;
   double dt_ = 1e-4;
   std::vector<Chain> chains_;  // top down
-  std::vector<double> pinches_s_, lands_s_;
+  double supplied_ = 0.0;      // m3 off the stick so far
+  double left_before_ = 0.0;   // m3 gone from its piece at the last drop
+  std::vector<double> pinches_s_, drops_s_, lands_s_;
   std::mt19937 random_;
   // Scratch of Solve and Remesh, kept to avoid allocation.
   std::vector<double> r_, tension_, lower_, diag_, upper_, rhs_, viscous_;

@@ -43,7 +43,7 @@ class RidgeDecay {
       const double weight = std::pow(k, 2.0 * scene.observable) *
                             std::exp(-std::pow(k * scene.ridge_m, 2));
       weights_.push_back(weight);
-      rates_.push_back(LevellingRate_per_s(
+      rates_.push_back(LevellingRatePerS(
           k, scene.depth_m, 1.0, scene.rho_kg_m3, scene.sigma_n_m));
       total_ += weight;
     }

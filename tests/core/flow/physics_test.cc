@@ -38,23 +38,23 @@ double LastDigit(double value, int digits) {
 TEST(DrainingFilm, SolvesTheKinematicWave) {
   const double z = 0.05, t = 7.0, d = 1e-4;
   const auto h = [](double z_m, double t_s) {
-    return DrainingFilm_m(kNu, z_m, t_s);
+    return DrainingFilmM(kNu, z_m, t_s);
   };
   const double h_t = (h(z, t * (1 + d)) - h(z, t * (1 - d))) / (2 * d * t);
   const double h_z = (h(z * (1 + d), t) - h(z * (1 - d), t)) / (2 * d * z);
-  const double speed = kGravity_m_per_s2 * h(z, t) * h(z, t) / kNu;
+  const double speed = kGravityMPerS2 * h(z, t) * h(z, t) / kNu;
   EXPECT_NEAR(h_t + speed * h_z, 0.0, 1e-6 * std::abs(h_t));
 
   const double perimeter = kPi * 0.010;
   const auto volume = [&](double t_s) {
-    return DrainingVolume_m3(kNu, z, perimeter, t_s);
+    return DrainingVolumeM3(kNu, z, perimeter, t_s);
   };
   const double loss =
       -(volume(t * (1 + d)) - volume(t * (1 - d))) / (2 * d * t);
-  const double flow = DrainingFlow_m3_per_s(kNu, z, perimeter, t);
+  const double flow = DrainingFlowM3PerS(kNu, z, perimeter, t);
   EXPECT_NEAR(loss / flow, 1.0, 1e-6);
   EXPECT_NEAR(flow,
-              perimeter * kGravity_m_per_s2 * std::pow(h(z, t), 3) / (3 * kNu),
+              perimeter * kGravityMPerS2 * std::pow(h(z, t), 3) / (3 * kNu),
               1e-12 * flow);
 }
 
@@ -63,22 +63,20 @@ TEST(DrainingFilm, SolvesTheKinematicWave) {
 // and the grid leave 0.2 %.
 TEST(DrainingFilm, AgreesWithFiniteVolumes) {
   const double perimeter = kPi * 0.010;
-  EXPECT_NEAR(DrainingFilm_m(kNu, 0.08, 10.0), 0.8614e-3, 0.002 * 0.8614e-3);
-  EXPECT_NEAR(DrainingFlow_m3_per_s(kNu, 0.08, perimeter, 10.0),
+  EXPECT_NEAR(DrainingFilmM(kNu, 0.08, 10.0), 0.8614e-3, 0.002 * 0.8614e-3);
+  EXPECT_NEAR(DrainingFlowM3PerS(kNu, 0.08, perimeter, 10.0),
               0.0722e-6,
               0.002 * 0.0722e-6);
-  EXPECT_NEAR(DrainingVolume_m3(kNu, 0.08, perimeter, 10.0),
-              1.445e-6,
-              0.002 * 1.445e-6);
-  EXPECT_DIGITS(StreamEnd_s(kNu, 0.08, perimeter, 1e-7), 8.04307, 6);
+  EXPECT_NEAR(
+      DrainingVolumeM3(kNu, 0.08, perimeter, 10.0), 1.445e-6, 0.002 * 1.445e-6);
+  EXPECT_DIGITS(StreamEndS(kNu, 0.08, perimeter, 1e-7), 8.04307, 6);
 }
 
 TEST(DrainingFilm, StreamEndIsWhereTheFlowIs) {
   const double perimeter = kPi * 0.012, flow = 2e-7;
-  const double t = StreamEnd_s(kNu, 0.07, perimeter, flow);
-  EXPECT_NEAR(
-      DrainingFlow_m3_per_s(kNu, 0.07, perimeter, t) / flow, 1.0, 1e-12);
-  EXPECT_NEAR(std::log(StreamEnd_s(8.0 * kNu, 0.07, perimeter, flow) / t),
+  const double t = StreamEndS(kNu, 0.07, perimeter, flow);
+  EXPECT_NEAR(DrainingFlowM3PerS(kNu, 0.07, perimeter, t) / flow, 1.0, 1e-12);
+  EXPECT_NEAR(std::log(StreamEndS(8.0 * kNu, 0.07, perimeter, flow) / t),
               std::log(8.0) * kBreakExponentLow,
               1e-12);
   for (const auto& [m, p] : {std::pair{0.0, kBreakExponentLow},
@@ -137,7 +135,7 @@ TEST(Neck, ThinningFactorFromSimilarity) {
 }
 
 TEST(Neck, SpeedAndOhnesorge) {
-  EXPECT_DIGITS(NeckRadiusSpeed_m_per_s(kSigma, kMu), 2.48150e-3, 6);
+  EXPECT_DIGITS(NeckRadiusSpeedMPerS(kSigma, kMu), 2.48150e-3, 6);
   // R = 1 mm: 1.5, 5.1, 15, 25 for 0.3, 1, 3, 5 Pa.s.
   EXPECT_DIGITS(OhnesorgeNumber(1.0, kRho, kSigma, 1e-3), 5.1, 2);
   EXPECT_DIGITS(OhnesorgeNumber(0.3, kRho, kSigma, 1e-3), 1.5, 2);
@@ -146,12 +144,12 @@ TEST(Neck, SpeedAndOhnesorge) {
 // --- Levelling ---------------------------------------------------------------
 
 double Rate(double wavelength, double depth) {
-  return LevellingRate_per_s(2 * kPi / wavelength, depth, kMu, kRho, kSigma);
+  return LevellingRatePerS(2 * kPi / wavelength, depth, kMu, kRho, kSigma);
 }
 
 TEST(Levelling, ThinAndDeepLimits) {
   const double wavelength = 0.020, k = 2 * kPi / wavelength;
-  const double pull = kRho * kGravity_m_per_s2 + kSigma * k * k;
+  const double pull = kRho * kGravityMPerS2 + kSigma * k * k;
   for (double q : {1e-4, 1e-3, 0.01}) {
     const double h = q / k;
     // Next term of the series in q is -9/5 q^2.
@@ -209,7 +207,7 @@ TEST(Levelling, AgreesWithDirectStokesSolution) {
     // Pressure amplitude mu/k^2 (W''' - k^2 W'), less 2 mu W'.
     a.row(3) = kMu / (k * k) * (top.row(3) - k * k * top.row(1)) -
                2.0 * kMu * top.row(1);
-    Eigen::Vector4d b(0, 0, 0, kRho * kGravity_m_per_s2 + kSigma * k * k);
+    Eigen::Vector4d b(0, 0, 0, kRho * kGravityMPerS2 + kSigma * k * k);
     const Eigen::Vector4d c = a.fullPivLu().solve(b);
     const double sinking = -(top.row(0) * c)(0);
     EXPECT_NEAR(sinking / Rate(0.020, h), 1.0, 1e-6) << h;
@@ -217,9 +215,9 @@ TEST(Levelling, AgreesWithDirectStokesSolution) {
 }
 
 TEST(Levelling, SlowestOnADeepPool) {
-  const double k = SlowestWavenumber_per_m(kRho, kSigma);
+  const double k = SlowestWavenumberPerM(kRho, kSigma);
   EXPECT_DIGITS(k, 555.2606, 7);
-  const double tau = LateLevellingTime_s(kMu, kRho, kSigma);
+  const double tau = LateLevellingTimeS(kMu, kRho, kSigma);
   EXPECT_DIGITS(tau, 0.0514559, 6);
   EXPECT_NEAR(Rate(2 * kPi / k, kInfinity) * tau, 1.0, 1e-12);
   EXPECT_GT(Rate(1.2 * 2 * kPi / k, kInfinity) * tau, 1.0);
@@ -273,14 +271,13 @@ TEST(Puddle, SimilarityConstantByIntegration) {
 
 TEST(Puddle, RadiusViscosityAndThicknessAgree) {
   const double volume = 5e-6, t = 10.0;
-  const double radius = PuddleRadius_m(volume, kNu, t);
+  const double radius = PuddleRadiusM(volume, kNu, t);
   EXPECT_DIGITS(radius, 3.411159e-2, 7);
-  EXPECT_DIGITS(PuddleThickness_m(volume, radius), 1.823706e-3, 7);
-  EXPECT_NEAR(PuddleViscosity_m2_per_s(volume, std::pow(radius, 8) / t) / kNu,
-              1.0,
-              1e-12);
-  EXPECT_DIGITS(PuddleStopRadius_m(volume, kRho, 1.0), 3.43823e-2, 6);
-  EXPECT_DIGITS(CapillaryLength_m(kRho, kSigma), 1.80e-3, 3);
+  EXPECT_DIGITS(PuddleThicknessM(volume, radius), 1.823706e-3, 7);
+  EXPECT_NEAR(
+      PuddleViscosityM2PerS(volume, std::pow(radius, 8) / t) / kNu, 1.0, 1e-12);
+  EXPECT_DIGITS(PuddleStopRadiusM(volume, kRho, 1.0), 3.43823e-2, 6);
+  EXPECT_DIGITS(CapillaryLengthM(kRho, kSigma), 1.80e-3, 3);
 }
 
 }  // namespace

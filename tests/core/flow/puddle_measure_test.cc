@@ -48,15 +48,15 @@ double LawfulRadius_mm(const Scene& s, double t_s) {
   const double nu = 1e-6 * s.nu_mm2_s;
   const auto fed = [&](double u) {
     return 0.715 *
-           std::pow(kGravity_m_per_s2 * std::pow(v / s.pour_s, 3) / (3.0 * nu),
+           std::pow(kGravityMPerS2 * std::pow(v / s.pour_s, 3) / (3.0 * nu),
                     0.125) *
            std::sqrt(u);
   };
   if (t <= s.pour_s) return 1e3 * fed(t);
   // Time the fixed-volume law needs to reach the radius at the end of the pour.
-  const double reached = fed(s.pour_s) / PuddleRadius_m(v, nu, 1.0);
+  const double reached = fed(s.pour_s) / PuddleRadiusM(v, nu, 1.0);
   const double lead = std::pow(reached, 8);
-  return 1e3 * PuddleRadius_m(v, nu, t - s.pour_s + lead);
+  return 1e3 * PuddleRadiusM(v, nu, t - s.pour_s + lead);
 }
 
 FrontTrack Film(const Scene& s, Random& random) {

@@ -14,18 +14,17 @@ namespace {
 
 TEST(Water, TwoCorrelationsAndTheStandard) {
   // ISO/TR 3666: 1.0016 mPa.s at 20 C, standard uncertainty 0.17 %.
-  EXPECT_NEAR(WaterViscosity_upa_s(20.0), 1001.6, 0.0017 * 1001.6);
-  EXPECT_NEAR(WaterViscosity_upa_s(20.0), 1001.567, 5e-4);  // printed digits
+  EXPECT_NEAR(WaterViscosityUpaS(20.0), 1001.6, 0.0017 * 1001.6);
+  EXPECT_NEAR(WaterViscosityUpaS(20.0), 1001.567, 5e-4);  // printed digits
   for (double t_c = 0.0; t_c <= 40.0; t_c += 5.0) {
     // Kestin's is scaled to 1.0020 and good to 0.3 %.
-    EXPECT_NEAR(WaterViscosityKestin_upa_s(t_c) / WaterViscosity_upa_s(t_c),
-                1.0,
-                0.003);
+    EXPECT_NEAR(
+        WaterViscosityKestinUpaS(t_c) / WaterViscosityUpaS(t_c), 1.0, 0.003);
   }
   const CsvTable table = ReadCsv("liquids/water-viscosity-0-40C.csv");
   ASSERT_GT(table.rows.size(), 40u);
   for (std::size_t i = 0; i < table.rows.size(); ++i) {
-    EXPECT_NEAR(WaterViscosity_upa_s(table.Number(i, "temp_C")),
+    EXPECT_NEAR(WaterViscosityUpaS(table.Number(i, "temp_C")),
                 table.Number(i, "iapws_uPas"),
                 0.006);  // printed to 0.01
   }
@@ -37,13 +36,13 @@ TEST(Glycerol, ChengAgainstSegurOberstar) {
   ASSERT_GT(table.rows.size(), 150u);
   for (std::size_t i = 0; i < table.rows.size(); ++i) {
     const double cheng =
-        GlycerolViscosity_mpa_s(table.Number(i, "mass_percent_glycerol") / 100,
-                                table.Number(i, "temp_C"));
+        GlycerolViscosityMpaS(table.Number(i, "mass_percent_glycerol") / 100,
+                              table.Number(i, "temp_C"));
     // Two copies of the table differ by 1 % in thin mixtures and 4 % in thick
     // ones; Cheng himself states a few percent.
     EXPECT_NEAR(cheng / table.Number(i, "viscosity_mPas"), 1.0, 0.05) << i;
   }
-  EXPECT_NEAR(GlycerolViscosity_mpa_s(0.9, 20.0), 223.746, 5e-4);
+  EXPECT_NEAR(GlycerolViscosityMpaS(0.9, 20.0), 223.746, 5e-4);
 }
 
 // ISO 2431: a cup maker's published ends of range. ASTM D4212 and D1200: the
@@ -58,8 +57,8 @@ TEST(FlowCups, RangeEnds) {
     const bool inverse = table.Text(i, "form") == "inv";
     const double a = table.Number(i, "A"), b = table.Number(i, "B");
     const auto nu = [&](double t_s) {
-      return inverse ? InverseCup{a, b}.Viscosity_mm2_per_s(t_s)
-                     : LinearCup{a, b}.Viscosity_mm2_per_s(t_s);
+      return inverse ? InverseCup{a, b}.ViscosityMm2PerS(t_s)
+                     : LinearCup{a, b}.ViscosityMm2PerS(t_s);
     };
     const double high = table.Number(i, "nu_max_mm2s");
     if (inverse) {
@@ -75,7 +74,7 @@ TEST(FlowCups, RangeEnds) {
   EXPECT_EQ(checked, 21);
   // Worked example: ISO 2431, 4 mm, 60 s.
   const InverseCup four_mm{1.37, 200.0};
-  EXPECT_NEAR(four_mm.Viscosity_mm2_per_s(60.0), 78.9, 0.05);
+  EXPECT_NEAR(four_mm.ViscosityMm2PerS(60.0), 78.9, 0.05);
 }
 
 TEST(FlowCups, ExponentIsTheSlope) {
@@ -85,8 +84,8 @@ TEST(FlowCups, ExponentIsTheSlope) {
   for (double t_s : {25.0, 40.0, 80.0}) {
     const auto slope = [&](const auto& cup) {
       return 2.0 * step /
-             std::log(cup.Viscosity_mm2_per_s(t_s * std::exp(step)) /
-                      cup.Viscosity_mm2_per_s(t_s * std::exp(-step)));
+             std::log(cup.ViscosityMm2PerS(t_s * std::exp(step)) /
+                      cup.ViscosityMm2PerS(t_s * std::exp(-step)));
     };
     EXPECT_NEAR(linear.Exponent(t_s), slope(linear), 1e-8);
     EXPECT_NEAR(inverse.Exponent(t_s), slope(inverse), 1e-8);
