@@ -492,10 +492,10 @@ void WarnOfProxies(const std::vector<Group>& groups,
     if (ln_ratio(k) < ln_ratio(low)) low = k;
     if (ln_ratio(k) > ln_ratio(high)) high = k;
   }
-  FLOWKIN_CHECK(thickest != nullptr && thinnest != nullptr);
-  std::string text = "The same films say " + Number(std::exp(low)) + " by " +
-                     Spoken(thinnest->name) + " and " + Number(std::exp(high)) +
-                     " by " + Spoken(thickest->name) +
+  std::string text = "The same films say " + Number(std::exp(ln_ratio(low))) +
+                     " by " + Spoken(groups[low].name) + " and " +
+                     Number(std::exp(ln_ratio(high))) + " by " +
+                     Spoken(groups[high].name) +
                      ", further apart than chance allows; the range given "
                      "was widened.";
   if (groups.front().kind == TestKind::kStream) {
