@@ -183,7 +183,11 @@ class Pieces {
     for (std::size_t k = i; k-- > 0 && e_.t_s[i] - e_.t_s[k] < 0.25;)
       for (int p = kFirst; p < Count(); ++p)
         if (Reliable(k, p)) share.push_back(e_.share[At(k, p)]);
-    return !share.empty() && Median(share) > 0.75;
+    if (share.empty()) return false;
+    if (Median(share) > 0.75) return true;
+    // Before a pattern the share says little; then the pattern and the stream
+    // must have nothing in common, and the stream must look like itself.
+    return std::abs(e_.left_behind[i]) < 0.35F && e_.like_first[i] > 0.6F;
   }
 
   const StreamEpisode& e_;
@@ -286,6 +290,19 @@ std::optional<FlowProxy> ThinningRate(const StreamEpisode& e, double end_s) {
   return best;
 }
 
+/// A break changes a few pixels; a knock, a stuck camera that comes back or a
+/// hand changes them all.
+bool PictureJumps(const StreamEpisode& e, double break_s) {
+  std::vector<double> usual;
+  double here = 0.0;
+  for (std::size_t i = 0; i < e.t_s.size(); ++i) {
+    usual.push_back(e.change[i]);
+    if (e.t_s[i] > break_s - 0.15 && e.t_s[i] < break_s + 0.15)
+      here = std::max(here, static_cast<double>(e.change[i]));
+  }
+  return here > 1.0 && here > 5.0 * Median(usual);
+}
+
 FlowMeasurement Refuse(std::string reason) {
   FlowMeasurement m;
   m.kind = TestKind::kStream;
@@ -337,10 +354,6 @@ FlowMeasurement MeasureStream(const StreamTrack& track,
     return Refuse(
         "The picture is too blurred to see the stream; focus on the stick and "
         "film again.");
-  if (e.longest_freeze_s > 0.4)
-    return Refuse(
-        "The picture stood still in the middle of the test, as a stuck camera "
-        "does; film again.");
   if (e.second_stream > 0.5)
     return Refuse(
         "Two streams run off the stick; dip it straighter or use a narrower "
@@ -351,6 +364,11 @@ FlowMeasurement MeasureStream(const StreamTrack& track,
         "The stream had not broken by the end of the clip, or it is too faint "
         "to tell; film on until it drips, against a background that differs "
         "from the paint.");
+
+  if (PictureJumps(e, broke->t_s))
+    return Refuse(
+        "The camera, the light or something in front of it moved just when the "
+        "stream seemed to break; keep all of it still and film again.");
 
   FlowMeasurement m;
   m.kind = TestKind::kStream;

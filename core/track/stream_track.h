@@ -39,14 +39,20 @@ struct StreamEpisode {
   /// 1 for a stream that broke before a plain background, near 0 for one that
   /// still ran. Same layout.
   std::vector<float> share;
+  /// One per sample, of the stream of a moment ago: how much of its picture is
+  /// still in what the clip ends with (0: none, whatever pattern stands
+  /// behind), and its likeness to the stream at rest (cosine).
+  std::vector<float> left_behind;
+  std::vector<float> like_first;
   /// Width of the stream at half its contrast, px; negative where the picture
   /// does not tell it. Same layout.
   std::vector<float> width_px;
   /// Sideways shift of the stream since `rest_s`, one per sample.
   std::vector<float> shift_px;
-  /// Longest time for which the picture did not change at all.
-  double longest_freeze_s = 0.0;
-  /// Strength of a second stream off the same stick, as a share of the first.
+  /// Mean change of the whole picture since the picture before, grey levels,
+  /// one per sample.
+  std::vector<float> change;
+  /// Strength of a second stream off the stick or beside it, as a share of the first.
   double second_stream = 0.0;
 };
 

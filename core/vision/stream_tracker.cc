@@ -17,8 +17,6 @@ namespace {
 
 constexpr int kStripRows = 128;
 constexpr double kSamplesPerEFold = 800.0;
-// Mean change between neighbouring pictures, grey levels.
-constexpr double kFrozen = 0.005;
 
 struct Reduced {
   double t_s;
@@ -36,7 +34,7 @@ double MedianOf(std::vector<float>& v) {
 
 /// The tallest band of changed columns between two reduced pictures.
 struct Band {
-  int left, right, top, bottom;  // [left, right), [top, bottom)
+  int left, right;  // [left, right)
 };
 
 // Difference with row-wise lighting (flicker, rolling-shutter bands, exposure)
@@ -85,32 +83,9 @@ std::optional<Band> FindBand(const cv::Mat& now, const cv::Mat& before) {
   const int* n = columns.ptr<int>();
   const int best = static_cast<int>(std::max_element(n, n + columns.cols) - n);
   if (n[best] < now.rows / 10) return std::nullopt;
-  Band band{best, best + 1, 0, 0};
+  Band band{best, best + 1};
   while (band.left > 0 && n[band.left - 1] * 2 > n[best]) --band.left;
   while (band.right < now.cols && n[band.right] * 2 > n[best]) ++band.right;
-  // Rows: the longest run in which most of the band changed.
-  cv::Mat rows;
-  cv::reduce(mask.colRange(band.left, band.right) / 255,
-             rows,
-             1,
-             cv::REDUCE_SUM,
-             CV_32S);
-  int run = 0, longest = 0, gap = 0;
-  const int width = band.right - band.left;
-  for (int y = 0; y < now.rows; ++y) {
-    if (rows.at<int>(y) * 2 > width) {
-      run += gap + 1;
-      gap = 0;
-      if (run > longest) {
-        longest = run;
-        band.bottom = y + 1;
-        band.top = y + 1 - run;
-      }
-    } else if (run > 0 && ++gap > now.rows / 40) {
-      run = gap = 0;
-    }
-  }
-  if (longest < now.rows / 10) return std::nullopt;
   return band;
 }
 
@@ -127,7 +102,9 @@ std::vector<float> EdgeProfile(const cv::Mat& image, int left, int right) {
            x <= std::min(image.cols - 2, edge + reach);
            ++x)
         strongest = std::max(strongest, std::abs(p[x + 1] - p[x - 1]));
-      sum += static_cast<float>(std::min(strongest, 40));
+      // Enough to be an edge is enough: a plain stretch of stick must not
+      // count for more than a faint one.
+      sum += static_cast<float>(std::min(strongest, 10));
     }
     e[static_cast<std::size_t>(y)] = sum;
   }
@@ -176,6 +153,7 @@ Step FindEdgeEnd(const std::vector<float>& e, int top, int bottom, int reach) {
 struct Strip {
   double t_s = 0.0;
   double shift_px = 0.0;
+  double change = 0.0;
   std::vector<std::uint8_t> pixels;  // [row][column]
 };
 
@@ -276,6 +254,7 @@ class StripAnalysis {
         likeness[i] += 0.07F * (best[i] - likeness[i]);
       cuts_.push_back(std::move(best));
       episode_.t_s.push_back(strip.t_s);
+      episode_.change.push_back(static_cast<float>(strip.change));
       episode_.shift_px.push_back(static_cast<float>(strip.shift_px + offset));
     }
   }
@@ -325,10 +304,19 @@ class StripAnalysis {
     episode_.strength.assign(n * kPieces, 0.0F);
     episode_.share.assign(n * kPieces, 0.0F);
     profiles_.resize(kPieces);
+    std::vector<double> then_then(n, 0.0), then_behind(n, 0.0),
+        then_first(n, 0.0);
+    double first_first = 0.0;
     for (int piece = 0; piece < kPieces; ++piece) {
       auto& y = profiles_[static_cast<std::size_t>(piece)];
       for (const Profile& cut : cuts_) y.push_back(PieceProfile(cut, piece));
       const std::vector<float> behind = BackgroundProfile(piece);
+      std::vector<double> first(behind.size(), 0.0);
+      const std::size_t early = std::min<std::size_t>(n, 10);
+      for (std::size_t i = 0; i < early; ++i)
+        for (std::size_t c = 0; c < first.size(); ++c)
+          first[c] += y[i][c] / static_cast<double>(early);
+      for (const double v : first) first_first += v * v;
       // Noise of one value from neighbouring frames: not from the same
       // picture twice, which a slow codec repeats.
       std::vector<float> steps;
@@ -370,7 +358,10 @@ class StripAnalysis {
           then[c] /= count;
           power += then[c] * then[c];
           now += then[c] * y[i][c];
+          then_behind[i] += then[c] * behind[c];
+          then_first[i] += then[c] * first[c];
         }
+        then_then[i] += power;
         const std::size_t at = i * kPieces + static_cast<std::size_t>(piece);
         // The template's own noise adds to its power.
         const double own =
@@ -379,6 +370,13 @@ class StripAnalysis {
         episode_.presence[at] = static_cast<float>(now / power);
         episode_.presence_sd[at] = static_cast<float>(noise / std::sqrt(power));
       }
+    }
+    for (std::size_t i = 0; i < n; ++i) {
+      const double power = std::max(1e-9, then_then[i]);
+      episode_.left_behind.push_back(
+          static_cast<float>(then_behind[i] / power));
+      episode_.like_first.push_back(static_cast<float>(
+          then_first[i] / std::sqrt(power * std::max(1e-9, first_first))));
     }
   }
 
@@ -433,6 +431,15 @@ class StripAnalysis {
   std::vector<std::vector<std::vector<float>>> profiles_;
 };
 
+// There must be a stick above where it is said to end.
+bool StandsAbove(const std::vector<float>& edges, int end, int width) {
+  const int from = std::max(0, end - 2 * width);
+  int seen = 0;
+  for (int y = from; y < end; ++y)
+    seen += edges[static_cast<std::size_t>(y)] > 7.0F ? 1 : 0;
+  return seen * 10 >= (end - from) * 6;
+}
+
 }  // namespace
 
 class StreamTracker::Impl {
@@ -446,7 +453,9 @@ class StreamTracker::Impl {
     track_.duration_s = now.t_s;
     track_.width_px = frame.luma.cols;
     track_.height_px = frame.luma.rows;
-    if (!ring_.empty()) WatchForFreeze(now);
+    if (!ring_.empty())
+      change_ = cv::norm(now.image, ring_.back().image, cv::NORM_L1) /
+                static_cast<double>(now.image.total());
     if (now.t_s >= next_check_s_ && ring_.size() > 4) {
       next_check_s_ = now.t_s + 1.0 / 12.0;
       if (++checks_ % 4 == 0) Look(now);
@@ -484,18 +493,6 @@ class StreamTracker::Impl {
     return factor_ == 1 ? luma.clone() : image;
   }
 
-  // A camera's pictures are never the same twice; a stuck one's are.
-  void WatchForFreeze(const Reduced& now) {
-    const double change = cv::norm(now.image, ring_.back().image, cv::NORM_L1) /
-                          static_cast<double>(now.image.total());
-    if (change > kFrozen) {
-      moving_s_ = now.t_s;
-    } else if (recording_) {
-      episode_.longest_freeze_s =
-          std::max(episode_.longest_freeze_s, now.t_s - moving_s_);
-    }
-  }
-
   // What the picture as a whole is like, for the words of a refusal.
   void Look(const Reduced& now) {
     cv::Scalar mean, spread;
@@ -530,6 +527,10 @@ class StreamTracker::Impl {
           EdgeProfile(image, band->left, band->right), 0, rows, width);
     };
     const Step end_now = end_of(now.upright);
+    if (!StandsAbove(EdgeProfile(now.upright, band->left, band->right),
+                     static_cast<int>(end_now.row),
+                     width))
+      return;
     // At rest: the end has not moved for a while.
     for (std::size_t i = ring_.size(); i-- > 0 && now.t_s - ring_[i].t_s < 0.2;)
       if (std::abs(end_of(ring_[i].upright).row - end_now.row) > 2.5) return;
@@ -670,14 +671,18 @@ class StreamTracker::Impl {
   // Column where the stream stands: the strongest narrow upright line under
   // the stick.
   double StreamColumn(const cv::Mat& luma) const {
+    // Under the stick, not beside it.
     const std::vector<float> power = LinePower(luma);
-    const auto best = std::max_element(power.begin(), power.end());
+    const auto margin =
+        static_cast<std::ptrdiff_t>(2.4 * episode_.stick_width_px);
+    const auto best =
+        std::max_element(power.begin() + margin, power.end() - margin);
     return LinePowerLeft() + static_cast<double>(best - power.begin());
   }
 
   int LinePowerLeft() const {
     return static_cast<int>(episode_.stick_center_x_px -
-                            0.6 * episode_.stick_width_px);
+                            3.0 * episode_.stick_width_px);
   }
 
   // Strength of a narrow upright line at each column under the stick.
@@ -687,14 +692,14 @@ class StreamTracker::Impl {
         0.1 * (episode_.pool_y_px - episode_.stick_bottom_y_px));
     const int y1 = static_cast<int>(episode_.pool_y_px);
     const int x0 = LinePowerLeft();
-    const int count = static_cast<int>(1.2 * episode_.stick_width_px);
+    const int count = static_cast<int>(6.0 * episode_.stick_width_px);
     const int line = LineWidth();
     std::vector<float> power(static_cast<std::size_t>(count), 0.0F);
     for (int i = 0; i < count; ++i) {
       const int x = x0 + i;
       if (x - 3 * line < 0 || x + 3 * line >= luma.cols) continue;
       int sum = 0;
-      for (int y = y0; y < y1; ++y) {
+      for (int y = y0; y < y1; y += 2) {
         const auto* p = luma.ptr<std::uint8_t>(y) + x;
         int middle = 0, sides = 0;
         for (int k = -line / 2; k <= line / 2; ++k) {
@@ -803,13 +808,13 @@ class StreamTracker::Impl {
     if (!strips_.empty() &&
         t_s - strips_.back().t_s < (t_s - episode_.lift_s) / kSamplesPerEFold)
       return;
-    if (strips_.size() % 6 == 0) {
+    if (strips_.size() % 8 == 0) {
       const std::vector<float> lines = LinePower(frame.luma);
       if (strips_.empty()) first_lines_ = last_lines_ = lines;
       for (std::size_t i = 0; i < lines.size(); ++i)
         last_lines_[i] += 0.4F * (lines[i] - last_lines_[i]);
     }
-    Strip strip{t_s, std::round(shift_px_), {}};
+    Strip strip{t_s, std::round(shift_px_), change_, {}};
     const StripGeometry& g = geometry_;
     strip.pixels.resize(static_cast<std::size_t>(g.rows * g.cols));
     const int x0 =
@@ -838,7 +843,7 @@ class StreamTracker::Impl {
   StreamTrack track_;
   int factor_ = 1;
   int looks_ = 0, checks_ = 0;
-  double moving_s_ = 0.0;
+  double change_ = 0.0;
   bool recording_ = false;
   double next_check_s_ = 0.0;
   std::deque<Reduced> ring_;

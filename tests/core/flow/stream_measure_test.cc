@@ -57,7 +57,10 @@ TEST(StreamMeasure, RefusesWithAReason) {
   track.episodes[0].second_stream = 0.8;
   EXPECT_TRUE(refused(track));
   track = MakeTrack(s, random);
-  track.episodes[0].longest_freeze_s = 1.0;
+  // The camera is knocked at the moment of the break.
+  for (std::size_t i = 0; i < track.episodes[0].t_s.size(); ++i)
+    if (std::abs(track.episodes[0].t_s[i] - s.lift_s - s.break_time_s) < 0.05)
+      track.episodes[0].change[i] = 12.0F;
   EXPECT_TRUE(refused(track));
   track = MakeTrack(s, random);
   track.episodes[0].edge_width_px = 40.0;
