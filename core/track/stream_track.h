@@ -52,7 +52,8 @@ struct StreamEpisode {
   /// Mean change of the whole picture since the picture before, grey levels,
   /// one per sample.
   std::vector<float> change;
-  /// Strength of a second stream off the stick or beside it, as a share of the first.
+  /// Strength of a second stream off the stick or beside it, as a share of the
+  /// first.
   double second_stream = 0.0;
 };
 

@@ -33,14 +33,12 @@ TEST(DilutionLaw, FollowsAKriegerDoughertyPaintFromItsTangent) {
     return -kN * std::log(1.0 - kR / (1.0 + w)) - kThickener * std::log1p(w);
   };
   const double g = kN * kR / (1.0 - kR) + kThickener;
-  const DilutionLaw law =
-      Water(g, kN * kR / ((1.0 - kR) * (1.0 - kR) * g * g));
+  const DilutionLaw law = Water(g, kN * kR / ((1.0 - kR) * (1.0 - kR) * g * g));
   for (const double w : {0.01, 0.02, 0.05, 0.1}) {
     // Same slope and bend at the start: what is left is of third order, 1 %
     // after 10 % of water, a quarter of the best test's scatter.
-    EXPECT_NEAR(LevelAfter(law, 0.0, std::log1p(w)),
-                ln_eta(w) - ln_eta(0.0),
-                0.01)
+    EXPECT_NEAR(
+        LevelAfter(law, 0.0, std::log1p(w)), ln_eta(w) - ln_eta(0.0), 0.01)
         << w;
   }
 }
