@@ -174,7 +174,9 @@ class Pieces {
       judged.push_back(p);
       if (Parts(i > 3 ? i - 3 : 0, p, limit)) ++parted;
     }
-    if (pieces < 4 || parted * 10 < pieces * 6) return false;
+    // Seen over most of the fall, or what parts first may be what is not seen.
+    if (pieces * 3 < (Count() - kFirst) * 2) return false;
+    if (parted * 10 < pieces * 6) return false;
     for (std::size_t k = i; k < Samples() && e_.t_s[k] <= limit; ++k) {
       int gone = 0;
       for (const int p : judged) gone += Presence(k, p) < 0.5F ? 1 : 0;

@@ -227,29 +227,38 @@ class StripAnalysis {
     return out;
   }
 
-  // Follows the stream sideways, a pixel a frame at the most, by its likeness
-  // to what it was a moment ago.
+  // Follows the stream sideways by its likeness to what it was a moment ago:
+  // it moves with the stick, or it stays where it was in the picture when only
+  // the reading of the stick jumped, give or take a pixel.
   void Center() {
-    int offset = 0;
     const int limit = geometry_.half_width_px - core_ - kFlank / 2;
+    int offset = 0;
+    double last_shift_px = strips_.front().shift_px;
     Profile likeness = Cut(strips_.front(), 0);
     for (const Strip& strip : strips_) {
+      const int stayed =
+          offset -
+          static_cast<int>(std::lround(strip.shift_px - last_shift_px));
       Profile best;
       double best_score = -std::numeric_limits<double>::max();
       int best_offset = offset;
-      for (int d = -1; d <= 1; ++d) {
-        if (std::abs(offset + d) > limit) continue;
-        Profile cut = Cut(strip, offset + d);
-        double score = 0.0;
-        for (std::size_t i = 0; i < cut.size(); ++i)
-          score += static_cast<double>(cut[i]) * likeness[i];
-        if (score > best_score) {
-          best_score = score;
-          best_offset = offset + d;
-          best = std::move(cut);
+      for (const int from : {offset, stayed}) {
+        for (int at = from - 1; at <= from + 1; ++at) {
+          const int place = std::clamp(at, -limit, limit);
+          Profile cut = Cut(strip, place);
+          double score = 0.0;
+          for (std::size_t i = 0; i < cut.size(); ++i)
+            score += static_cast<double>(cut[i]) * likeness[i];
+          if (score > best_score) {
+            best_score = score;
+            best_offset = place;
+            best = std::move(cut);
+          }
         }
+        if (stayed == offset) break;
       }
       offset = best_offset;
+      last_shift_px = strip.shift_px;
       for (std::size_t i = 0; i < likeness.size(); ++i)
         likeness[i] += 0.07F * (best[i] - likeness[i]);
       cuts_.push_back(std::move(best));
@@ -771,7 +780,10 @@ class StreamTracker::Impl {
     return std::max(width(gradient.begin(), half), width(half, gradient.end()));
   }
 
-  double EdgeShift(const std::vector<float>& now, int from, int to) const {
+  // None where the best place is the last one tried: too faint an edge.
+  std::optional<double> EdgeShift(const std::vector<float>& now,
+                                  int from,
+                                  int to) const {
     const int reach = 6;
     const int around = static_cast<int>(std::lround(shift_px_));
     std::array<double, 2 * reach + 1> miss{};
@@ -790,11 +802,10 @@ class StreamTracker::Impl {
           count > 0 ? sum / count : 400.0;
     }
     const auto best = std::min_element(miss.begin(), miss.end());
+    if (best == miss.begin() || best + 1 == miss.end()) return std::nullopt;
     double shift = static_cast<double>(best - miss.begin());
-    if (best != miss.begin() && best + 1 != miss.end()) {
-      const double curve = best[-1] - 2 * best[0] + best[1];
-      if (curve > 0) shift += 0.5 * (best[-1] - best[1]) / curve;
-    }
+    const double curve = best[-1] - 2 * best[0] + best[1];
+    if (curve > 0) shift += 0.5 * (best[-1] - best[1]) / curve;
     return shift - reach + around;
   }
 
@@ -803,7 +814,9 @@ class StreamTracker::Impl {
     // that drains and narrows does not count.
     const std::vector<float> now = StickProfile(frame.luma);
     const int n = static_cast<int>(std::min(now.size(), reference_.size()));
-    shift_px_ = 0.5 * (EdgeShift(now, 0, n / 2) + EdgeShift(now, n / 2, n));
+    const auto left = EdgeShift(now, 0, n / 2);
+    const auto right = EdgeShift(now, n / 2, n);
+    if (left && right) shift_px_ = 0.5 * (*left + *right);
     const double t_s = frame.TimeS();
     if (!strips_.empty() &&
         t_s - strips_.back().t_s < (t_s - episode_.lift_s) / kSamplesPerEFold)
