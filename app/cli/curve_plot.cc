@@ -291,8 +291,8 @@ void Draw(const CurvePlot& plot, const std::string& brand, Canvas& canvas) {
     area.push_back({x(line.water_percent), y(line.low)});
     middle.push_back({x(line.water_percent), y(line.middle)});
   }
-  for (auto line = plot.line.rbegin(); line != plot.line.rend(); ++line) {
-    area.push_back({x(line->water_percent), y(line->high)});
+  for (std::size_t k = plot.line.size(); k-- > 0;) {
+    area.push_back({x(plot.line[k].water_percent), y(plot.line[k].high)});
   }
   canvas.Area(area, kBand);
   const double step = RoundStep(high_x - low_x, 8);

@@ -193,8 +193,8 @@ CurveMoments MomentsOf(const CurvePrior& prior) {
   CurveMoments m;
   const std::size_t columns = prior.second.size();
   const auto first = [&](std::size_t k) {
-    return prior.first_low +
-           prior.first_step * static_cast<double>(k / columns);
+    const std::size_t row = k / columns;
+    return prior.first_low + prior.first_step * static_cast<double>(row);
   };
   for (std::size_t k = 0; k < grid.size(); ++k) {
     grid[k] /= total;
@@ -238,10 +238,10 @@ CurvePrior PopulationPrior(const std::vector<Estimate>& brand_ln_slopes,
   for (std::size_t k = 0; k < old.size(); ++k) column[k % columns] += old[k];
   Grid learned(old.size());
   for (std::size_t k = 0; k < old.size(); ++k) {
-    const double z =
-        (fallback.first_low +
-         fallback.first_step * static_cast<double>(k / columns) - mean) /
-        sd;
+    const std::size_t row = k / columns;
+    const double z = (fallback.first_low +
+                      fallback.first_step * static_cast<double>(row) - mean) /
+                     sd;
     learned[k] = std::exp(-0.5 * z * z) * column[k % columns];
   }
   const double old_sum = Sum(old);

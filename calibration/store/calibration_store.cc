@@ -555,7 +555,7 @@ Result<std::int64_t> CalibrationStore::Restore(const std::string& brand,
     if (!count.Step()) return impl_->Fail(count.code());
     return count.Integer(0);
   };
-  const Result<std::int64_t> before = counting();
+  Result<std::int64_t> before = counting();
   if (!before) return before;
   Statement undo(impl_->database,
                  "UPDATE forgetting SET undone_utc = ? WHERE brand = ?"
@@ -563,7 +563,7 @@ Result<std::int64_t> CalibrationStore::Restore(const std::string& brand,
   undo.Bind(now_utc).Bind(brand);
   undo.Step();
   if (undo.code() != SQLITE_OK) return impl_->Fail(undo.code());
-  const Result<std::int64_t> after = counting();
+  Result<std::int64_t> after = counting();
   if (!after) return after;
   return *after - *before;
 }

@@ -13,6 +13,8 @@ namespace {
 constexpr double kLeastBurst = 0.7;
 /// A drip is over sooner.
 constexpr double kLongBurst_s = 0.25;
+/// Longest laying, in decay times.
+constexpr double kMostLayingClocks = 10.0;
 /// A step of the camera by this share of the picture's width is no shake.
 constexpr double kLargestJump = 0.04;
 /// Edges as soft as a fifteenth of the picture's range per reduced pixel.
@@ -217,6 +219,18 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
         "The ribbon is gone within a few pictures: this paint is too thin for "
         "the level test at this frame rate, use the puddle test or slow "
         "motion.");
+  }
+  // What was laid first must still stand when the last of it comes down, or
+  // thin paint and thick start from different shapes.
+  double laying_from_s = laid_s;
+  for (const ReliefBurst& b : track.bursts) {
+    if (b.start_s < laid_s) laying_from_s = b.start_s;
+  }
+  if (laid_s - laying_from_s > kMostLayingClocks * clock_s) {
+    return Refused(
+        "The paint was moved for far longer than its surface takes to settle: "
+        "lay one short ribbon, without stirring, or use the puddle test for "
+        "paint this thin.");
   }
   if (track.remaining_share &&
       *track.remaining_share > options.most_remaining_share) {

@@ -102,8 +102,10 @@ cv::Mat ReduceLuma(const cv::Mat& luma, int factor, int black) {
     for (int c = 0; c < cols; ++c, sum += factor) {
       std::uint32_t s = 0;
       for (int k = 0; k < factor; ++k) s += sum[k];
-      dst[c] = static_cast<std::uint16_t>(
-          std::max(0.0F, static_cast<float>(s) * scale - offset) + 0.5F);
+      // Rounded by hand: lround is many times slower here.
+      const float code =
+          std::max(0.0F, static_cast<float>(s) * scale - offset) + 0.5F;
+      dst[c] = static_cast<std::uint16_t>(code);
     }
   }
   return out;
@@ -922,7 +924,8 @@ void LevelTracker::Impl::MeasureDecay(const std::vector<int>& pixels,
   const int width = pictures.front().codes.cols;
   for (int p : pixels) {
     cx += p % width;
-    cy += static_cast<double>(p / width);
+    const int row = p / width;
+    cy += row;
   }
   cx /= static_cast<double>(pixels.size());
   cy /= static_cast<double>(pixels.size());
@@ -930,7 +933,8 @@ void LevelTracker::Impl::MeasureDecay(const std::vector<int>& pixels,
     cv::Mat weight = cv::Mat::zeros(1, static_cast<int>(pixels.size()), CV_32F);
     for (std::size_t k = 0; k < pixels.size(); ++k) {
       const bool right = pixels[k] % width > cx;
-      const bool low = static_cast<double>(pixels[k] / width) > cy;
+      const int row = pixels[k] / width;
+      const bool low = row > cy;
       if ((right ? 1 : 0) + (low ? 2 : 0) == quarter) {
         weight.ptr<float>()[k] = 1.0F;
       }

@@ -66,7 +66,10 @@ struct Polar {
   float at(std::size_t channel, int ray, int k) const {
     return v[channel][static_cast<std::size_t>(ray * steps + k)];
   }
-  double offset(double k) const { return (k - (steps - 1) / 2) * step_px; }
+  double offset(double k) const {
+    const int middle = (steps - 1) / 2;
+    return (k - middle) * step_px;
+  }
 };
 
 Polar ReadPolar(const Frame& frame,
