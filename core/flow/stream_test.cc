@@ -192,11 +192,7 @@ class Pieces {
     for (std::size_t k = i; k-- > 0 && e_.t_s[i] - e_.t_s[k] < 0.25;)
       for (int p = kFirst; p < Count(); ++p)
         if (Reliable(k, p)) share.push_back(e_.share[At(k, p)]);
-    if (share.empty()) return false;
-    if (Median(share) > 0.75) return true;
-    // Before a pattern the share says little; then the pattern and the stream
-    // must have nothing in common, and the stream must look like itself.
-    return std::abs(e_.left_behind[i]) < 0.35F && e_.like_first[i] > 0.6F;
+    return !share.empty() && Median(share) > 0.75 && e_.like_end[i] < 0.4F;
   }
 
   const StreamEpisode& e_;

@@ -39,11 +39,9 @@ struct StreamEpisode {
   /// 1 for a stream that broke before a plain background, near 0 for one that
   /// still ran. Same layout.
   std::vector<float> share;
-  /// One per sample, of the stream of a moment ago: how much of its picture is
-  /// still in what the clip ends with (0: none, whatever pattern stands
-  /// behind), and its likeness to the stream at rest (cosine).
-  std::vector<float> left_behind;
-  std::vector<float> like_first;
+  /// Likeness (cosine) of the stream of a moment ago to what the clip ends
+  /// with: near 1 where a stream still stands there. One per sample.
+  std::vector<float> like_end;
   /// Width of the stream at half its contrast, px; negative where the picture
   /// does not tell it. Same layout.
   std::vector<float> width_px;

@@ -313,19 +313,13 @@ class StripAnalysis {
     episode_.strength.assign(n * kPieces, 0.0F);
     episode_.share.assign(n * kPieces, 0.0F);
     profiles_.resize(kPieces);
-    std::vector<double> then_then(n, 0.0), then_behind(n, 0.0),
-        then_first(n, 0.0);
-    double first_first = 0.0;
+    std::vector<double> then_then(n, 0.0), then_behind(n, 0.0);
+    double behind_behind = 0.0;
     for (int piece = 0; piece < kPieces; ++piece) {
       auto& y = profiles_[static_cast<std::size_t>(piece)];
       for (const Profile& cut : cuts_) y.push_back(PieceProfile(cut, piece));
       const std::vector<float> behind = BackgroundProfile(piece);
-      std::vector<double> first(behind.size(), 0.0);
-      const std::size_t early = std::min<std::size_t>(n, 10);
-      for (std::size_t i = 0; i < early; ++i)
-        for (std::size_t c = 0; c < first.size(); ++c)
-          first[c] += y[i][c] / static_cast<double>(early);
-      for (const double v : first) first_first += v * v;
+      for (const double v : behind) behind_behind += v * v;
       // Noise of one value from neighbouring frames: not from the same
       // picture twice, which a slow codec repeats.
       std::vector<float> steps;
@@ -368,7 +362,6 @@ class StripAnalysis {
           power += then[c] * then[c];
           now += then[c] * y[i][c];
           then_behind[i] += then[c] * behind[c];
-          then_first[i] += then[c] * first[c];
         }
         then_then[i] += power;
         const std::size_t at = i * kPieces + static_cast<std::size_t>(piece);
@@ -382,10 +375,8 @@ class StripAnalysis {
     }
     for (std::size_t i = 0; i < n; ++i) {
       const double power = std::max(1e-9, then_then[i]);
-      episode_.left_behind.push_back(
-          static_cast<float>(then_behind[i] / power));
-      episode_.like_first.push_back(static_cast<float>(
-          then_first[i] / std::sqrt(power * std::max(1e-9, first_first))));
+      episode_.like_end.push_back(static_cast<float>(
+          then_behind[i] / std::sqrt(power * std::max(1e-9, behind_behind))));
     }
   }
 

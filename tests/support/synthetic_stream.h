@@ -50,8 +50,7 @@ inline StreamTrack MakeTrack(const SyntheticStream& s, std::mt19937& random) {
     e.t_s.push_back(t);
     e.shift_px.push_back(0.0F);
     e.change.push_back(0.5F);
-    e.left_behind.push_back(s.breaks ? 0.0F : 1.5F);
-    e.like_first.push_back(0.9F);
+    e.like_end.push_back(s.breaks ? 0.0F : 0.9F);
     for (int p = 0; p < e.num_pieces; ++p) {
       const double gone_s =
           break_s + std::abs(p - s.first_piece) / s.spread_per_s;

@@ -130,6 +130,10 @@ TEST(StreamClips, RefuseWhatHoldsNoWholeTest) {
       {"after the lift", Between(frames, clip.lift_s + 0.8, end_s)});
   cases.push_back(
       {"before the break", Between(frames, 0.0, clip.break_from_s - 0.2)});
+  // Early on a stream thins fast; fading is not breaking.
+  for (const double ends_s : {1.3, 2.0, 3.0, 4.0, 4.5})
+    cases.push_back(
+        {"while it runs", Between(frames, 0.0, clip.lift_s + ends_s)});
   cases.push_back({"nothing", {frames.begin(), frames.begin() + 5}});
   std::vector<Frame> reversed, frozen, dark;
   for (std::size_t i = 0; i < frames.size(); ++i) {
