@@ -10,6 +10,7 @@
 #include "app/usecases/clip_overlay.h"
 #include "core/base/distributions.h"
 #include "core/video/file_frame_source.h"
+#include "core/video/prefetch.h"
 
 namespace flowkin {
 namespace {
@@ -149,8 +150,9 @@ Result<MeasuredClip> MeasureClip::Run(const std::string& clip,
   if (!source) return source.error();
   const std::unique_ptr<ClipTest> test = MakeClipTest(options_.test);
   const double measured_share = options_.overlay_path ? 0.4 : 1.0;
+  const std::unique_ptr<FrameSource> ahead = Prefetch(std::move(*source));
   auto measured =
-      MeasureFrames(**source, *test, Part(progress, 0.0, measured_share), stop);
+      MeasureFrames(*ahead, *test, Part(progress, 0.0, measured_share), stop);
   if (!measured) return measured.error();
   measured->clip = clip;
 

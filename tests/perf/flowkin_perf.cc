@@ -20,10 +20,12 @@
 #include <map>
 #include <opencv2/core.hpp>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "app/usecases/measure_clip.h"
 #include "core/video/file_frame_source.h"
+#include "core/video/prefetch.h"
 
 namespace flowkin {
 namespace {
@@ -128,7 +130,8 @@ void Measure(benchmark::State& state, const Kind& kind, int length_s) {
     ClipTestOptions options;
     options.kind = kind.test;
     const auto test = MakeClipTest(options);
-    const auto measured = MeasureFrames(**source, *test);
+    const auto ahead = Prefetch(std::move(*source));
+    const auto measured = MeasureFrames(*ahead, *test);
     if (!measured) return state.SkipWithError(measured.error().message.c_str());
     frames += measured->info.frame_count;
     label = measured->measurement.outcome == Outcome::kMeasured
