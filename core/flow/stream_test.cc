@@ -145,20 +145,17 @@ class Pieces {
   }
 
   // A piece parts at once: it is there, and a moment later it is not. (What
-  // fades slowly is the light, or a stream that merely thins.) The sample at
-  // which it has gone, or none within the limit.
-  std::optional<std::size_t> Parts(std::size_t from,
-                                   int p,
-                                   double limit_s) const {
+  // fades slowly is the light, or a stream that merely thins.)
+  bool Parts(std::size_t from, int p, double limit_s) const {
     for (std::size_t k = from; k < Samples() && e_.t_s[k] <= limit_s; ++k) {
       if (!Gone(k, p)) continue;
       for (std::size_t j = k; j-- > 0 && e_.t_s[k] - e_.t_s[j] < 0.075;)
-        if (Presence(j, p) > 0.65F) return k;
+        if (Presence(j, p) > 0.65F) return true;
       if (k > 0 && e_.t_s[k] - e_.t_s[k - 1] >= 0.075 &&
           Presence(k - 1, p) > 0.65F)
-        return k;
+        return true;
     }
-    return std::nullopt;
+    return false;
   }
 
   // Once a stream has broken for good the rest of it runs off within a short
