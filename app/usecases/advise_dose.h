@@ -11,12 +11,6 @@
 
 namespace flowkin {
 
-/// What she measures small amounts with, in her own calibration.
-struct DoseUnit {
-  std::string name;  ///< singular, "drop"
-  double ml = 0.0;   ///< of one, > 0
-};
-
 /// What else is known of the bench; everything may be left out.
 struct BenchConditions {
   std::optional<double> temperature_c;       ///< now

@@ -17,6 +17,8 @@ struct ClipTestOptions {
   /// Image scale at the test, mm per px of the upright frame, above 0, at most
   /// 100.
   std::optional<double> mm_per_px;
+  /// Events set by hand; those of another kind of test must be empty.
+  EventsByHand by_hand;
 
   /// kInvalidArgument with a sentence when a value is out of range.
   Result<void> Validate() const;

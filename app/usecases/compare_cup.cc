@@ -1,11 +1,9 @@
 #include "app/usecases/compare_cup.h"
 
-#include <cmath>
-#include <optional>
 #include <utility>
 
+#include "app/usecases/compare_measurements.h"
 #include "app/usecases/measure_clips.h"
-#include "core/flow/level_test.h"
 
 namespace flowkin {
 namespace {
@@ -40,36 +38,6 @@ ComparedCup RefusedSide(ComparedCup compared,
                                " could be used; " + side.front().clip + ": " +
                                side.front().measurement.reason;
   return compared;
-}
-
-/// Relief decays compare best when all of them are laid over one shape. Empty
-/// when a curve cannot be laid over the others; each clip's own decay time
-/// then has to do.
-std::optional<ClipScalars> LevelClocks(
-    const std::vector<FlowMeasurement>& reference,
-    const std::vector<FlowMeasurement>& cup) {
-  std::vector<FlowCurve> curves;
-  for (const auto* side : {&reference, &cup}) {
-    for (const FlowMeasurement& measurement : *side) {
-      for (const FlowCurve& curve : measurement.curves) {
-        if (curve.name == "relief") curves.push_back(curve);
-      }
-    }
-  }
-  if (curves.size() != reference.size() + cup.size()) return std::nullopt;
-  const DecayAlignment alignment = AlignDecays(curves);
-  ClipScalars clocks;
-  clocks.kind = TestKind::kLevel;
-  clocks.name = "decay_time";
-  for (std::size_t i = 0; i < alignment.ln_clock.size(); ++i) {
-    const Estimate& ln_clock = alignment.ln_clock[i];
-    if (!std::isfinite(ln_clock.value) || !std::isfinite(ln_clock.sd)) {
-      return std::nullopt;
-    }
-    (i < reference.size() ? clocks.ln_reference : clocks.ln_cup)
-        .push_back(ln_clock);
-  }
-  return clocks;
 }
 
 }  // namespace
@@ -114,14 +82,8 @@ Result<ComparedCup> CompareCup::Compare(std::vector<MeasuredClip> reference,
   if (cup_tests.empty()) {
     return RefusedSide(compared, compared.cup, "the cup");
   }
-  std::vector<ClipScalars> joint;
-  if (options_.clip.test.kind == TestKind::kLevel) {
-    if (auto clocks = LevelClocks(reference_tests, cup_tests)) {
-      joint.push_back(std::move(*clocks));
-    }
-  }
   compared.comparison =
-      CompareToBaseCoat(reference_tests, cup_tests, options_.compare, joint);
+      CompareMeasurements(reference_tests, cup_tests, options_.compare);
   compared.warnings.insert(compared.warnings.end(),
                            compared.comparison.warnings.begin(),
                            compared.comparison.warnings.end());

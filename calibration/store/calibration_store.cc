@@ -4,66 +4,14 @@
 #include <sqlite3.h>
 #include <unistd.h>
 
-#include <array>
-#include <cmath>
 #include <cstdio>
 #include <cstdlib>
-#include <cstring>
 #include <filesystem>
 #include <system_error>
 #include <utility>
 
 namespace flowkin {
 namespace {
-
-constexpr int kApplicationId = 0x666c776b;  // "flwk", marks the file as ours
-constexpr int kBusyWait_ms = 10000;
-
-// Format 1. Never changed again: tests/data/store holds a file of it.
-constexpr const char* kFormat1 = R"sql(
-CREATE TABLE cup(
-  id INTEGER PRIMARY KEY,
-  identity TEXT NOT NULL UNIQUE,
-  brand TEXT NOT NULL,
-  colour TEXT NOT NULL,
-  batch TEXT NOT NULL,
-  volume_ml REAL NOT NULL,
-  thinner TEXT NOT NULL,
-  thinner_ln_ratio REAL,
-  thinner_ln_ratio_sd REAL,
-  common_rel_sd REAL NOT NULL,
-  learned_utc TEXT NOT NULL,
-  continues INTEGER REFERENCES cup(id));
-CREATE TABLE test(
-  cup INTEGER NOT NULL REFERENCES cup(id),
-  ordinal INTEGER NOT NULL,
-  added_ml REAL NOT NULL,
-  ratio REAL NOT NULL,
-  rel_sd REAL NOT NULL,
-  PRIMARY KEY(cup, ordinal)) WITHOUT ROWID;
-CREATE TABLE forgetting(
-  id INTEGER PRIMARY KEY,
-  brand TEXT NOT NULL,
-  colour TEXT,
-  last_cup INTEGER NOT NULL,
-  at_utc TEXT NOT NULL,
-  undone_utc TEXT);
-CREATE INDEX cup_by_brand ON cup(brand, id);
-CREATE INDEX cup_by_continues ON cup(continues) WHERE continues IS NOT NULL;
-CREATE INDEX forgetting_by_brand ON forgetting(brand);
-)sql";
-
-// Format 2 keeps what was worked out from the log.
-constexpr const char* kFormat2 = R"sql(
-CREATE TABLE summary(
-  brand TEXT PRIMARY KEY,
-  engine INTEGER NOT NULL,
-  ln_slope REAL NOT NULL,
-  ln_slope_sd REAL NOT NULL) WITHOUT ROWID;
-)sql";
-
-constexpr std::array<const char*, CalibrationStore::kFormatVersion>
-    kMigrations = {kFormat1, kFormat2};
 
 // A cup counts unless a longer history of it came later or its brand or colour
 // was forgotten after it.
@@ -72,132 +20,6 @@ constexpr const char* kCounts =
     " AND NOT EXISTS(SELECT 1 FROM forgetting AS f WHERE f.brand = cup.brand"
     " AND f.undone_utc IS NULL AND f.last_cup >= cup.id"
     " AND (f.colour IS NULL OR f.colour = cup.colour)) ";
-
-Error Failure(int code, const std::string& path) {
-  const std::string book = "The brand book '" + path + "' ";
-  switch (code & 0xff) {
-    case SQLITE_NOTADB:
-    case SQLITE_CORRUPT:
-      return {ErrorCode::kUnreadable,
-              book +
-                  "is damaged or no brand book; restore a backup or choose "
-                  "another file."};
-    case SQLITE_CANTOPEN:
-      return {ErrorCode::kUnreadable,
-              book +
-                  "cannot be opened; check its name and the rights of its "
-                  "folder."};
-    case SQLITE_PERM:
-    case SQLITE_READONLY:
-      return {ErrorCode::kInternal,
-              book +
-                  "cannot be written; check the rights of the file and its "
-                  "folder."};
-    case SQLITE_FULL:
-      return {ErrorCode::kInternal,
-              "The disk is full and nothing was changed in '" + path +
-                  "'; make room and try again."};
-    case SQLITE_BUSY:
-    case SQLITE_LOCKED:
-      return {ErrorCode::kInternal,
-              book +
-                  "is in use by another program; try again when that has "
-                  "finished."};
-    case SQLITE_IOERR:
-      return {ErrorCode::kInternal,
-              book +
-                  "could not be read or written and nothing was changed; "
-                  "check the disk and try again."};
-    case SQLITE_NOMEM:
-      return {ErrorCode::kInternal,
-              "There is not enough memory; close other programs and try "
-              "again."};
-    default:
-      return {ErrorCode::kInternal,
-              book + "gave an unforeseen error (" + sqlite3_errstr(code) +
-                  "); please report it."};
-  }
-}
-
-/// A prepared statement; reset and finalised by scope.
-class Statement {
- public:
-  Statement(sqlite3* database, const std::string& sql)
-      : code_(sqlite3_prepare_v2(database,
-                                 sql.c_str(),
-                                 static_cast<int>(sql.size()),
-                                 &statement_,
-                                 nullptr)) {}
-  ~Statement() { sqlite3_finalize(statement_); }
-  Statement(const Statement&) = delete;
-  Statement& operator=(const Statement&) = delete;
-
-  Statement& Bind(const std::string& text) {
-    ++next_;
-    Check(sqlite3_bind_text(statement_,
-                            next_,
-                            text.data(),
-                            static_cast<int>(text.size()),
-                            SQLITE_TRANSIENT));
-    return *this;
-  }
-  Statement& Bind(double number) {
-    ++next_;
-    Check(sqlite3_bind_double(statement_, next_, number));
-    return *this;
-  }
-  Statement& Bind(std::int64_t number) {
-    ++next_;
-    Check(sqlite3_bind_int64(statement_, next_, number));
-    return *this;
-  }
-  template <typename T>
-  Statement& Bind(const std::optional<T>& value) {
-    if (value) return Bind(*value);
-    ++next_;
-    Check(sqlite3_bind_null(statement_, next_));
-    return *this;
-  }
-
-  /// True while there is a row; false at the end or after a failure (code()).
-  bool Step() {
-    if (code_ != SQLITE_OK) return false;
-    const int result = sqlite3_step(statement_);
-    if (result == SQLITE_ROW) return true;
-    if (result != SQLITE_DONE) code_ = result;
-    return false;
-  }
-  void Reset() {
-    sqlite3_reset(statement_);
-    next_ = 0;
-  }
-  int code() const { return code_; }
-
-  std::string Text(int column) const {
-    const auto* text =
-        reinterpret_cast<const char*>(sqlite3_column_text(statement_, column));
-    const int size = sqlite3_column_bytes(statement_, column);
-    return text == nullptr ? std::string()
-                           : std::string(text, static_cast<std::size_t>(size));
-  }
-  double Number(int column) const {
-    return sqlite3_column_double(statement_, column);
-  }
-  std::int64_t Integer(int column) const {
-    return sqlite3_column_int64(statement_, column);
-  }
-  bool IsNull(int column) const {
-    return sqlite3_column_type(statement_, column) == SQLITE_NULL;
-  }
-
- private:
-  void Check(int code) {
-    if (code_ == SQLITE_OK) code_ = code;
-  }
-  sqlite3_stmt* statement_ = nullptr;
-  int code_;
-  int next_ = 0;
-};
 
 /// Exact text of a cup, the same for the same cup wherever it was learned.
 /// Long, but it needs no hash and cannot collide.
@@ -235,26 +57,9 @@ ThinnerKind ThinnerFromName(const std::string& name) {
 }  // namespace
 
 struct CalibrationStore::Impl {
-  std::string path;
-  sqlite3* database = nullptr;
-  bool in_transaction = false;
+  Database database;
 
-  ~Impl() { sqlite3_close_v2(database); }
-
-  int Run(const char* sql) const {
-    return sqlite3_exec(database, sql, nullptr, nullptr, nullptr);
-  }
-  Error Fail(int code) const { return Failure(code, path); }
-
-  Result<int> Pragma(const char* sql) const {
-    Statement statement(database, sql);
-    if (!statement.Step()) {
-      return Fail(statement.code() == SQLITE_OK ? SQLITE_CORRUPT
-                                                : statement.code());
-    }
-    return static_cast<int>(statement.Integer(0));
-  }
-
+  Error Fail(int code) const { return database.Fail(code); }
   Result<std::vector<StoredCup>> Read(Statement& statement) const;
 };
 
@@ -263,9 +68,7 @@ CalibrationStore::CalibrationStore(std::unique_ptr<Impl> impl)
 CalibrationStore::CalibrationStore(CalibrationStore&&) noexcept = default;
 CalibrationStore& CalibrationStore::operator=(CalibrationStore&&) noexcept =
     default;
-CalibrationStore::~CalibrationStore() {
-  if (impl_) Rollback();
-}
+CalibrationStore::~CalibrationStore() = default;
 
 std::string CalibrationStore::DefaultPath() {
   const char* data = std::getenv("XDG_DATA_HOME");
@@ -280,113 +83,19 @@ std::string CalibrationStore::DefaultPath() {
 
 Result<CalibrationStore> CalibrationStore::Open(const std::string& path,
                                                 Access access) {
-  const bool write = access == Access::kWrite;
-  if (path.empty()) {
-    return Error{ErrorCode::kInvalidArgument,
-                 "There is no place for the brand book; name one with "
-                 "--store."};
-  }
-  std::error_code ignored;
-  const std::filesystem::path folder =
-      std::filesystem::path(path).parent_path();
-  if (write && !folder.empty()) {
-    std::filesystem::create_directories(folder, ignored);
-  }
-  if (std::filesystem::is_directory(path, ignored)) {
-    return Error{ErrorCode::kUnreadable,
-                 "'" + path + "' is a folder; name a file for the brand book."};
-  }
   auto impl = std::make_unique<Impl>();
-  impl->path = path;
-  const int flags =
-      write ? SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE : SQLITE_OPEN_READONLY;
-  int code =
-      sqlite3_open_v2(path.c_str(),
-                      &impl->database,
-                      flags | SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_NOMUTEX,
-                      nullptr);
-  if (code != SQLITE_OK) return Failure(code, path);
-  sqlite3_busy_timeout(impl->database, kBusyWait_ms);
-  // EXTRA also syncs the folder when the journal goes, so that a confirmed
-  // entry outlives a power cut.
-  code = impl->Run(
-      "PRAGMA synchronous=EXTRA; PRAGMA foreign_keys=ON;"
-      "PRAGMA trusted_schema=OFF");
-  if (code != SQLITE_OK) return impl->Fail(code);
-
-  const auto check = [&]() -> Result<int> {
-    const Result<int> id = impl->Pragma("PRAGMA application_id");
-    if (!id) return id.error();
-    const Result<int> version = impl->Pragma("PRAGMA user_version");
-    if (!version) return version.error();
-    if (*id != kApplicationId) {
-      Statement any(impl->database, "SELECT count(*) FROM sqlite_schema");
-      if (!any.Step()) return impl->Fail(any.code());
-      if (any.Integer(0) != 0 || *version != 0 || !write) {
-        return Error{
-            ErrorCode::kUnreadable,
-            "'" + path + "' is no brand book of flowkin; choose another file."};
-      }
-    }
-    if (*version > kFormatVersion) {
-      return Error{ErrorCode::kUnreadable,
-                   "The brand book '" + path +
-                       "' was written by a newer flowkin; update this one."};
-    }
-    return *version;
-  };
-  Result<int> version = check();
-  if (!version) return version.error();
-  if (write && *version < kFormatVersion) {
-    code = impl->Run("BEGIN IMMEDIATE");
-    if (code != SQLITE_OK) return impl->Fail(code);
-    // Another program may have been faster.
-    version = check();
-    if (!version) {
-      impl->Run("ROLLBACK");
-      return version.error();
-    }
-    for (int v = *version; v < kFormatVersion; ++v) {
-      code = impl->Run(kMigrations[static_cast<std::size_t>(v)]);
-      if (code != SQLITE_OK) break;
-    }
-    const std::string stamp =
-        "PRAGMA application_id=" + std::to_string(kApplicationId) +
-        "; PRAGMA user_version=" + std::to_string(kFormatVersion) + "; COMMIT";
-    if (code == SQLITE_OK) code = impl->Run(stamp.c_str());
-    if (code != SQLITE_OK) {
-      impl->Run("ROLLBACK");
-      return impl->Fail(code);
-    }
+  if (auto opened = impl->database.Open(path, access); !opened) {
+    return opened.error();
   }
   return CalibrationStore(std::move(impl));
 }
 
-Result<void> CalibrationStore::Begin() {
-  const int code = impl_->Run("BEGIN IMMEDIATE");
-  if (code != SQLITE_OK) return impl_->Fail(code);
-  impl_->in_transaction = true;
-  return {};
-}
-
-Result<void> CalibrationStore::Commit() {
-  const int code = impl_->Run("COMMIT");
-  if (code != SQLITE_OK) {
-    Rollback();
-    return impl_->Fail(code);
-  }
-  impl_->in_transaction = false;
-  return {};
-}
-
-void CalibrationStore::Rollback() {
-  if (!impl_->in_transaction) return;
-  impl_->Run("ROLLBACK");
-  impl_->in_transaction = false;
-}
+Result<void> CalibrationStore::Begin() { return impl_->database.Begin(); }
+Result<void> CalibrationStore::Commit() { return impl_->database.Commit(); }
+void CalibrationStore::Rollback() { impl_->database.Rollback(); }
 
 Result<AppendOutcome> CalibrationStore::Append(const StoredCup& cup) {
-  sqlite3* database = impl_->database;
+  sqlite3* database = impl_->database.connection();
   const std::size_t count = cup.history.tests.size();
   const std::string identity = Identity(cup, count);
   // '~' comes after every character of an identity, so this range holds the
@@ -448,7 +157,7 @@ Result<AppendOutcome> CalibrationStore::Append(const StoredCup& cup) {
 Result<std::vector<StoredCup>> CalibrationStore::Impl::Read(
     Statement& statement) const {
   std::vector<StoredCup> cups;
-  Statement tests(database,
+  Statement tests(database.connection(),
                   "SELECT added_ml, ratio, rel_sd FROM test WHERE cup = ?"
                   " ORDER BY ordinal");
   while (statement.Step()) {
@@ -485,21 +194,22 @@ const std::string kCupColumns =
 Result<std::vector<StoredCup>> CalibrationStore::Cups(const std::string& brand,
                                                       std::int64_t most) const {
   Statement statement(
-      impl_->database,
+      impl_->database.connection(),
       kCupColumns + "brand = ? AND" + kCounts + "ORDER BY id DESC LIMIT ?");
   statement.Bind(brand).Bind(most);
   return impl_->Read(statement);
 }
 
 Result<std::vector<StoredCup>> CalibrationStore::AllCups() const {
-  Statement statement(impl_->database, kCupColumns + kCounts + "ORDER BY id");
+  Statement statement(impl_->database.connection(),
+                      kCupColumns + kCounts + "ORDER BY id");
   return impl_->Read(statement);
 }
 
 Result<std::vector<BrandEntry>> CalibrationStore::Brands(
     const std::string& brand_only) const {
   Statement statement(
-      impl_->database,
+      impl_->database.connection(),
       std::string("SELECT brand, colour, count(*),"
                   " sum((SELECT count(*) FROM test WHERE test.cup = cup.id))"
                   " FROM cup WHERE ") +
@@ -528,7 +238,7 @@ Result<std::int64_t> CalibrationStore::Forget(
     const std::optional<std::string>& colour,
     const std::string& now_utc) {
   Statement count(
-      impl_->database,
+      impl_->database.connection(),
       std::string("SELECT count(*), max(id) FROM cup WHERE"
                   " brand = ? AND (?2 IS NULL OR colour = ?2) AND") +
           kCounts);
@@ -536,7 +246,7 @@ Result<std::int64_t> CalibrationStore::Forget(
   if (!count.Step()) return impl_->Fail(count.code());
   const std::int64_t cups = count.Integer(0);
   if (cups == 0) return cups;
-  Statement insert(impl_->database,
+  Statement insert(impl_->database.connection(),
                    "INSERT INTO forgetting(brand, colour, last_cup, at_utc)"
                    " VALUES(?,?,?,?)");
   insert.Bind(brand).Bind(colour).Bind(count.Integer(1)).Bind(now_utc);
@@ -549,7 +259,7 @@ Result<std::int64_t> CalibrationStore::Restore(const std::string& brand,
                                                const std::string& now_utc) {
   const auto counting = [&]() -> Result<std::int64_t> {
     Statement count(
-        impl_->database,
+        impl_->database.connection(),
         std::string("SELECT count(*) FROM cup WHERE brand = ? AND") + kCounts);
     count.Bind(brand);
     if (!count.Step()) return impl_->Fail(count.code());
@@ -557,7 +267,7 @@ Result<std::int64_t> CalibrationStore::Restore(const std::string& brand,
   };
   Result<std::int64_t> before = counting();
   if (!before) return before;
-  Statement undo(impl_->database,
+  Statement undo(impl_->database.connection(),
                  "UPDATE forgetting SET undone_utc = ? WHERE brand = ?"
                  " AND undone_utc IS NULL");
   undo.Bind(now_utc).Bind(brand);
@@ -570,7 +280,7 @@ Result<std::int64_t> CalibrationStore::Restore(const std::string& brand,
 
 Result<void> CalibrationStore::SaveSummary(const BrandSummary& summary,
                                            int engine) {
-  Statement save(impl_->database,
+  Statement save(impl_->database.connection(),
                  "INSERT OR REPLACE INTO summary VALUES(?,?,?,?)");
   save.Bind(summary.brand)
       .Bind(static_cast<std::int64_t>(engine))
@@ -582,7 +292,8 @@ Result<void> CalibrationStore::SaveSummary(const BrandSummary& summary,
 }
 
 Result<void> CalibrationStore::DropSummary(const std::string& brand) {
-  Statement drop(impl_->database, "DELETE FROM summary WHERE brand = ?");
+  Statement drop(impl_->database.connection(),
+                 "DELETE FROM summary WHERE brand = ?");
   drop.Bind(brand);
   drop.Step();
   if (drop.code() != SQLITE_OK) return impl_->Fail(drop.code());
@@ -592,11 +303,11 @@ Result<void> CalibrationStore::DropSummary(const std::string& brand) {
 Result<std::vector<BrandSummary>> CalibrationStore::Summaries(
     int engine) const {
   std::vector<BrandSummary> summaries;
-  const Result<int> version = impl_->Pragma("PRAGMA user_version");
+  const Result<int> version = impl_->database.Pragma("PRAGMA user_version");
   if (!version) return version.error();
   if (*version < 2) return summaries;  // an old book, opened for reading
   Statement statement(
-      impl_->database,
+      impl_->database.connection(),
       "SELECT brand, ln_slope, ln_slope_sd FROM summary WHERE engine = ?");
   statement.Bind(static_cast<std::int64_t>(engine));
   while (statement.Step()) {
@@ -617,17 +328,17 @@ Result<void> CalibrationStore::BackUp(const std::string& path) const {
                      "' is there already; name a new file for the "
                      "backup."};
   }
-  Statement copy(impl_->database, "VACUUM INTO ?");
+  Statement copy(impl_->database.connection(), "VACUUM INTO ?");
   copy.Bind(path);
   copy.Step();
   if (copy.code() != SQLITE_OK) {
     std::filesystem::remove(path, ignored);
-    return Failure(copy.code(), path);
+    return StoreFailure(copy.code(), path);
   }
   const int file = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
   const bool safe = file >= 0 && ::fsync(file) == 0;
   if (file >= 0) ::close(file);
-  if (!safe) return Failure(SQLITE_IOERR, path);
+  if (!safe) return StoreFailure(SQLITE_IOERR, path);
   return {};
 }
 

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "calibration/store/database.h"
 #include "core/base/estimate.h"
 #include "core/base/result.h"
 #include "core/session/cup.h"
@@ -51,7 +52,7 @@ struct BrandSummary {
 /// Messages of all errors are sentences for the person at the bench.
 class CalibrationStore {
  public:
-  enum class Access { kRead, kWrite };
+  using Access = Database::Access;
 
   /// kRead: the file must be there. kWrite: made if it is missing, with its
   /// folders; an older format is brought up to date in one transaction.
@@ -63,7 +64,7 @@ class CalibrationStore {
   static std::string DefaultPath();
 
   /// Version of the file format written by this program.
-  static constexpr int kFormatVersion = 2;
+  static constexpr int kFormatVersion = Database::kFormatVersion;
 
   CalibrationStore(CalibrationStore&&) noexcept;
   CalibrationStore& operator=(CalibrationStore&&) noexcept;

@@ -53,8 +53,9 @@ struct Difference {
   double value = 0.0;
   double variance = 0.0;
   double dof = 1.0;
-  double hand_variance = 0.0;  ///< part of `variance` the hand makes
-  double hand_sd = 0.0;        ///< of one clip
+  double hand_variance = 0.0;    ///< part of `variance` the hand makes
+  double hand_sd = 0.0;          ///< of one clip
+  double reference_share = 0.0;  ///< of `variance`, from the base coat's side
 };
 
 /// Mean of one side for a given hand variance.
@@ -103,6 +104,7 @@ Difference Subtract(const Group& group) {
 
   struct Point {
     double ln_weight, hand_variance, value, variance, clip_variance;
+    double reference_share;
   };
   std::vector<Point> points;
   double top = -kInfinity;
@@ -114,15 +116,17 @@ Difference Subtract(const Group& group) {
     // Scaled inverse chi-square in the variance, times d variance / d ln sd.
     const double ln_prior = -kHandScatterDof * ln_sd -
                             0.5 * kHandScatterDof * prior_variance / variance;
-    points.push_back({ln_prior + reference.ln_likelihood + cup.ln_likelihood,
-                      variance,
-                      cup.mean - reference.mean,
-                      reference.variance + cup.variance,
-                      reference.clip_variance + cup.clip_variance});
+    points.push_back(
+        {ln_prior + reference.ln_likelihood + cup.ln_likelihood,
+         variance,
+         cup.mean - reference.mean,
+         reference.variance + cup.variance,
+         reference.clip_variance + cup.clip_variance,
+         reference.variance / (reference.variance + cup.variance)});
     top = std::max(top, points.back().ln_weight);
   }
   double total = 0.0, value = 0.0, precision = 0.0, precision2 = 0.0;
-  double clip_variance = 0.0, hand_precision = 0.0;
+  double clip_variance = 0.0, hand_precision = 0.0, reference_share = 0.0;
   for (Point& p : points) {
     p.ln_weight = std::exp(p.ln_weight - top);
     total += p.ln_weight;
@@ -131,6 +135,7 @@ Difference Subtract(const Group& group) {
     precision2 += p.ln_weight / (p.variance * p.variance);
     clip_variance += p.ln_weight * p.clip_variance;
     hand_precision += p.ln_weight / p.hand_variance;
+    reference_share += p.ln_weight * p.reference_share;
   }
   value /= total;
   precision /= total;
@@ -147,6 +152,7 @@ Difference Subtract(const Group& group) {
   d.dof = std::min(1e6, 2.0 / std::max(relative, 1e-9));
   d.hand_variance = std::max(0.0, d.variance - clip_variance);
   d.hand_sd = std::sqrt(total / hand_precision);
+  d.reference_share = reference_share / total;
   return d;
 }
 
@@ -555,6 +561,11 @@ Comparison CompareGroups(const std::vector<Group>& groups,
   comparison.ratio = ToRatio(fused);
   comparison.interval = comparison.ratio.RatioInterval(options.level);
   comparison.verdict = ClassifyMatch(comparison.ratio, options);
+  double reference_share = 0.0;
+  for (std::size_t k = 0; k < groups.size(); ++k) {
+    reference_share += fused.weight[k] * differences[k].reference_share;
+  }
+  comparison.common_rel_sd = fused.repeat_sd * std::sqrt(reference_share);
   for (std::size_t k = 0; k < groups.size(); ++k) {
     ProxyRatio proxy;
     proxy.kind = groups[k].kind;

@@ -70,6 +70,9 @@ struct Comparison {
   Interval interval;  ///< of the ratio, at options.level
   MatchVerdict verdict = MatchVerdict::kUndecided;
   std::vector<ProxyRatio> by_proxy;
+  /// Part of the ratio's relative standard uncertainty that the base coat's own
+  /// tests bring: all cups held against the same tests share it.
+  double common_rel_sd = 0.0;
   int num_reference = 0;  ///< clips or readings used
   int num_cup = 0;
   std::vector<std::string> warnings;

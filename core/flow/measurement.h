@@ -40,6 +40,12 @@ struct FlowCurve {
   std::vector<double> sd;
 };
 
+/// Moments that a person read off the film, seconds of real time since its
+/// first frame. Each stands in for what the test would have found itself.
+struct EventsByHand {
+  std::optional<double> lift_s, break_s, laid_s, start_s;
+};
+
 /// What one clip of one test gave.
 struct FlowMeasurement {
   TestKind kind = TestKind::kStream;

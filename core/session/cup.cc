@@ -32,7 +32,7 @@ std::size_t CupHistory::TestsSinceAddition() const {
   std::size_t count = 0;
   for (auto test = tests.rbegin(); test != tests.rend(); ++test) {
     if (test->added_ml < tests.back().added_ml) break;
-    ++count;
+    count += test->films;
   }
   return count;
 }

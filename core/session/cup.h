@@ -23,6 +23,7 @@ struct CupTest {
   double added_ml = 0.0;  ///< running total, >= 0, never falling
   double ratio = 1.0;     ///< viscosity, cup over base coat, > 0
   double rel_sd = 0.05;   ///< relative standard uncertainty of `ratio`, > 0
+  std::size_t films = 1;  ///< repeats that `ratio` was taken from, > 0
 };
 
 /// What happened to one cup with one thinner, oldest first.
@@ -36,10 +37,16 @@ struct CupHistory {
   /// Amounts stirred in, counted from the tests (two additions between two
   /// tests count as one).
   std::size_t Additions() const;
-  /// Tests since the last addition, >= 1 if there is any test.
+  /// Films since the last addition, >= 1 if there is any test.
   std::size_t TestsSinceAddition() const;
   /// ln(volume / start volume) at a running total.
   double Growth(double added_ml) const;
+};
+
+/// What she measures small amounts with, in her own calibration.
+struct DoseUnit {
+  std::string name;  ///< singular, "drop"
+  double ml = 0.0;   ///< of one, > 0
 };
 
 /// Paint as she calls it; an empty colour is a colour of its own.
