@@ -20,7 +20,8 @@ namespace fs = std::filesystem;
 class OnTheBench : public testing::Test {
  protected:
   void SetUp() override {
-    std::string name = testing::TempDir() + "flowkin_bench_XXXXXX";
+    std::string name =
+        testing::TempDir() + "flowkin_bench_" + std::string(6, 'X');
     ASSERT_NE(::mkdtemp(name.data()), nullptr);
     folder_ = name;
     Reopen();
