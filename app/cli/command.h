@@ -23,6 +23,10 @@ Command AddMeasureCommand(CLI::App& parent);
 Command AddCompareCommand(CLI::App& parent);
 Command AddPaletteCommand(CLI::App& parent);
 Command AddDoseCommand(CLI::App& parent);
+Command AddPlanCommand(CLI::App& parent);
+// medium_command.cc
+Command AddMediumCommand(CLI::App& parent);
+Command AddMixCommand(CLI::App& parent);
 Command AddLearnCommand(CLI::App& parent);
 Command AddBrandsCommand(CLI::App& parent);
 Command AddListBrandsCommand(CLI::App& parent);  ///< brands without --plot

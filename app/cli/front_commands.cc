@@ -13,8 +13,16 @@
 namespace flowkin {
 namespace {
 
-constexpr std::string_view kNoPictures[] = {
-    "dose", "learn", "forget", "export", "import", "backup", "brands"};
+constexpr std::string_view kNoPictures[] = {"dose",
+                                            "learn",
+                                            "forget",
+                                            "export",
+                                            "import",
+                                            "backup",
+                                            "brands",
+                                            "plan",
+                                            "medium",
+                                            "mix"};
 
 bool NeedsNoPictures(int argc, char** argv) {
   if (argc < 2) return false;
@@ -34,6 +42,9 @@ bool NeedsNoPictures(int argc, char** argv) {
 
 std::vector<Command> AddCommands(CLI::App& parent) {
   return {AddDoseCommand(parent),
+          AddPlanCommand(parent),
+          AddMediumCommand(parent),
+          AddMixCommand(parent),
           AddLearnCommand(parent),
           AddListBrandsCommand(parent),
           AddForgetCommand(parent),
