@@ -303,7 +303,7 @@ Result<void> Bench::Impl::Open(SessionId session_id) {
 }
 
 Result<SessionId> Bench::NewSession(const std::string& name, UtcTime now) {
-  const auto id = impl_->store.Begin(name, now);
+  auto id = impl_->store.Begin(name, now);
   if (!id) return id;
   if (auto opened = impl_->Open(*id); !opened) return opened.error();
   return id;
@@ -654,7 +654,7 @@ void Bench::Impl::FillCup(const BenchCup& cup,
   if (!filmed_now) {
     const bool added = !cup.additions.empty();
     const bool stirred = cup.stirred_at &&
-                         (!added || *cup.stirred_at >= cup.additions.back().at);
+                         (!added || cup.additions.back().at <= *cup.stirred_at);
     film(stirred ? StepKind::kFilm : StepKind::kStirAndFilm,
          added ? StepReason::kNewAddition : StepReason::kNoFilm,
          settings.cup_films);

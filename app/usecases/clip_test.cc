@@ -25,11 +25,16 @@ constexpr double kMostEventS = 1e5;
 
 class StreamClipTest : public ClipTest {
  public:
+  explicit StreamClipTest(const ClipTestOptions& options) {
+    options_.lift_s = options.by_hand.lift_s;
+    options_.break_s = options.by_hand.break_s;
+  }
+
   void Add(const Frame& frame) override { tracker_.Add(frame); }
 
   FlowMeasurement Finish() override {
     track_ = tracker_.Finish();
-    measurement_ = MeasureStream(track_);
+    measurement_ = MeasureStream(track_, options_);
     return measurement_;
   }
 
@@ -53,6 +58,7 @@ class StreamClipTest : public ClipTest {
   }
 
  private:
+  StreamTestOptions options_;
   StreamTracker tracker_;
   StreamTrack track_;
   FlowMeasurement measurement_;
@@ -60,6 +66,9 @@ class StreamClipTest : public ClipTest {
 
 class LevelClipTest : public ClipTest {
  public:
+  explicit LevelClipTest(const ClipTestOptions& options)
+      : tracker_(TrackerOptions(options)) {}
+
   void Add(const Frame& frame) override { tracker_.Add(frame); }
 
   FlowMeasurement Finish() override {
@@ -83,6 +92,12 @@ class LevelClipTest : public ClipTest {
   }
 
  private:
+  static LevelTrackerOptions TrackerOptions(const ClipTestOptions& options) {
+    LevelTrackerOptions result;
+    result.laid_s = options.by_hand.laid_s;
+    return result;
+  }
+
   LevelTracker tracker_;
   ReliefTrack track_;
   FlowMeasurement measurement_;
@@ -93,6 +108,7 @@ class PuddleClipTest : public ClipTest {
   explicit PuddleClipTest(const ClipTestOptions& options)
       : tracker_(TrackerOptions(options)) {
     options_.volume_ml = options.volume_ml;
+    options_.start_s = options.by_hand.start_s;
   }
 
   void Add(const Frame& frame) override { tracker_.Add(frame); }
@@ -145,9 +161,9 @@ std::unique_ptr<ClipTest> MakeClipTest(const ClipTestOptions& options) {
   FLOWKIN_CHECK(options.Validate().has_value());
   switch (options.kind) {
     case TestKind::kStream:
-      return std::make_unique<StreamClipTest>();
+      return std::make_unique<StreamClipTest>(options);
     case TestKind::kLevel:
-      return std::make_unique<LevelClipTest>();
+      return std::make_unique<LevelClipTest>(options);
     case TestKind::kPuddle:
       return std::make_unique<PuddleClipTest>(options);
   }

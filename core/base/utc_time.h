@@ -10,7 +10,9 @@ namespace flowkin {
 struct UtcTime {
   std::int64_t ms = 0;  ///< milliseconds since 1970-01-01T00:00:00Z
 
-  auto operator<=>(const UtcTime&) const = default;
+  friend bool operator==(UtcTime a, UtcTime b) { return a.ms == b.ms; }
+  friend bool operator<(UtcTime a, UtcTime b) { return a.ms < b.ms; }
+  friend bool operator<=(UtcTime a, UtcTime b) { return a.ms <= b.ms; }
 };
 
 /// Minutes from `earlier` to `later`; negative where they are the other way

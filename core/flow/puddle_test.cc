@@ -249,7 +249,9 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
   FLOWKIN_CHECK(options.Validate().has_value());
   FlowMeasurement m;
   m.kind = TestKind::kPuddle;
-  m.start_s = track.start_s;
+  const std::optional<double> start_s =
+      options.start_s ? options.start_s : track.start_s;
+  m.start_s = start_s;
   if (Frozen(track.picture)) {
     return Refuse(std::move(m),
                   "The picture stands still: the film is one frozen picture. "
@@ -279,6 +281,7 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
     const FrontSample& s = track.samples[i];
     const double least = track.rim_only ? 0.6 : 0.8;
     if (s.visible < least || !(s.radius_px > 0.0)) continue;
+    if (options.start_s && s.t_s <= *options.start_s) continue;
     if (!t.empty() && !(s.t_s > t.back())) continue;
     t.push_back(s.t_s);
     radius.push_back(s.radius_px);
@@ -315,7 +318,7 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
                   "The puddle shrinks: the film runs backwards, or something "
                   "draws the paint away. Film again.");
   }
-  if (track.there_from_start) {
+  if (track.there_from_start && !options.start_s) {
     return Refuse(std::move(m),
                   "The paint is already on the tile when the clip begins: "
                   "start filming first, then put the paint down.");
@@ -366,7 +369,7 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
   }
   // Exponents from the first paint over the last half of the film tell a
   // puddle that is still poured and one that has stopped.
-  const double film_begin = track.start_s.value_or(track.picture.first_t_s);
+  const double film_begin = start_s.value_or(track.picture.first_t_s);
   const std::size_t half = static_cast<std::size_t>(
       std::lower_bound(
           t.begin(), t.end(), t.front() + 0.5 * (t_last - t.front())) -
@@ -374,7 +377,7 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
   const double late_exponent = n - half >= 4
                                    ? ExponentFrom(t, ln_r, half, n, film_begin)
                                    : std::numeric_limits<double>::quiet_NaN();
-  if (track.start_s && late_exponent < kStoppedExponent) {
+  if (start_s && late_exponent < kStoppedExponent) {
     return Refuse(
         std::move(m),
         "The puddle comes to a stop: this paint stands on the tile before it "
@@ -410,7 +413,7 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
         "keep hands and sticks off it and film again; if it does so "
         "every time, this paint sets too soon for the puddle test.");
   }
-  if (track.start_s && late_exponent < kSlowExponent) {
+  if (start_s && late_exponent < kSlowExponent) {
     m.warnings.push_back(
         "The puddle slows down more than flowing paint should: it may be about "
         "to stop, so the ratio is less sure.");

@@ -14,6 +14,9 @@ struct PuddleTestOptions {
   /// Relative standard uncertainty of the volume, 0..0.5. 1.5 % is what a
   /// syringe read by eye holds (common practice, no source).
   double volume_rel_sd = 0.015;
+  /// First paint on the tile, set by hand, seconds since the clip's first
+  /// frame; what was seen before it does not count.
+  std::optional<double> start_s;
 
   Result<void> Validate() const;
 };

@@ -41,6 +41,10 @@ constexpr double kDropVolumeRelSd = 0.1;
 // tension differ a little from paint to paint.
 constexpr Estimate kThinningExponent{-1.0, 0.1};
 
+// Standard uncertainty of an event read off the pictures, as a share of their
+// distance.
+constexpr double kFrameShare = 0.6;
+
 struct Break {
   double t_s = 0.0;
   double sd_s = 0.0;
@@ -72,7 +76,7 @@ class Pieces {
       // the two pieces went first.
       const double a = Crossing(i, p);
       const double b = Crossing(i, p + 1);
-      return Break{std::min(a, b), 0.6 * (e_.t_s[i] - e_.t_s[i - 1])};
+      return Break{std::min(a, b), kFrameShare * (e_.t_s[i] - e_.t_s[i - 1])};
     }
     return std::nullopt;
   }
@@ -228,13 +232,13 @@ std::vector<double> FindDrips(const StreamEpisode& e, double from_s) {
   return drips;
 }
 
-std::optional<FlowProxy> DripInterval(const StreamEpisode& e,
+std::optional<FlowProxy> DripInterval(double lift_s,
                                       const std::vector<double>& drips_s) {
   if (drips_s.size() < 3) return std::nullopt;
   std::vector<double> ln;
   for (std::size_t k = 1; k < drips_s.size(); ++k) {
-    const double a = drips_s[k - 1] - e.lift_s;
-    const double b = drips_s[k] - e.lift_s;
+    const double a = drips_s[k - 1] - lift_s;
+    const double b = drips_s[k] - lift_s;
     ln.push_back(std::log(2.0 * (1.0 / std::sqrt(a) - 1.0 / std::sqrt(b))));
   }
   const double n = static_cast<double>(ln.size());
@@ -338,57 +342,97 @@ std::string ReasonForNoEpisode(const StreamTrack& track) {
 
 FlowMeasurement MeasureStream(const StreamTrack& track,
                               const StreamTestOptions& options) {
+  const bool by_hand = options.lift_s || options.break_s;
+  for (const auto& event : {options.lift_s, options.break_s}) {
+    if (event && !(*event >= 0.0 && *event <= track.duration_s)) {
+      return Refuse(
+          "The moment that was set by hand lies outside the film; choose one "
+          "within it.");
+    }
+  }
   std::vector<const StreamEpisode*> lifts;
   for (const StreamEpisode& e : track.episodes)
     if (Pieces(e).HasStream()) lifts.push_back(&e);
-  if (lifts.empty()) {
+  // A person who names an event says by it which lift is meant.
+  const StreamEpisode* meant = lifts.empty() ? nullptr : lifts.front();
+  for (const StreamEpisode* e : lifts) {
+    if (options.break_s && e->rest_s < *options.break_s) meant = e;
+    if (options.lift_s && std::abs(e->rest_s - *options.lift_s) <
+                              std::abs(meant->rest_s - *options.lift_s))
+      meant = e;
+  }
+  if (meant == nullptr && !(options.lift_s && options.break_s)) {
     if (track.episodes.empty()) return Refuse(ReasonForNoEpisode(track));
     return Refuse(
         "A stick was lifted but no stream could be seen under it; use a "
         "background that differs from the paint, or more light.");
   }
-  if (lifts.size() > 1)
+  if (lifts.size() > 1 && !by_hand)
     return Refuse(
         "The stick was lifted more than once in this clip; keep one test to a "
         "clip.");
-  const StreamEpisode& e = *lifts.front();
-  if (e.edge_width_px > 0.35 * e.stick_width_px)
-    return Refuse(
-        "The picture is too blurred to see the stream; focus on the stick and "
-        "film again.");
-  if (e.second_stream > 0.5)
-    return Refuse(
-        "Two streams run off the stick; dip it straighter or use a narrower "
-        "stick, and film again.");
-  const auto broke = Pieces(e).FindBreak();
-  if (!broke)
-    return Refuse(
-        "The stream had not broken by the end of the clip, or it is too faint "
-        "to tell; film on until it drips, against a background that differs "
-        "from the paint.");
-
-  if (PictureJumps(e, broke->t_s))
-    return Refuse(
-        "The camera, the light or something in front of it moved just when the "
-        "stream seemed to break; keep all of it still and film again.");
 
   FlowMeasurement m;
   m.kind = TestKind::kStream;
+  // What is set by hand is good to about a picture, like what is found.
+  const double by_hand_sd_s =
+      kFrameShare * track.duration_s /
+      static_cast<double>(std::max<std::int64_t>(1, track.num_frames - 1));
+  Break lift{0.0, by_hand_sd_s};
+  if (options.lift_s) {
+    lift.t_s = *options.lift_s;
+  } else {
+    lift = {meant->lift_s, meant->lift_sd_s};
+  }
+  Break broke{0.0, by_hand_sd_s};
+  if (options.break_s) {
+    broke.t_s = *options.break_s;
+    if (meant != nullptr && meant->second_stream > 0.5)
+      m.warnings.push_back(
+          "Two streams seem to run off the stick; dip it straighter or use a "
+          "narrower stick.");
+  } else {
+    if (meant->edge_width_px > 0.35 * meant->stick_width_px)
+      return Refuse(
+          "The picture is too blurred to see the stream; focus on the stick "
+          "and film again.");
+    if (meant->second_stream > 0.5)
+      return Refuse(
+          "Two streams run off the stick; dip it straighter or use a narrower "
+          "stick, and film again.");
+    const auto found = Pieces(*meant).FindBreak();
+    if (!found)
+      return Refuse(
+          "The stream had not broken by the end of the clip, or it is too "
+          "faint to tell; film on until it drips, against a background that "
+          "differs from the paint.");
+    if (PictureJumps(*meant, found->t_s))
+      return Refuse(
+          "The camera, the light or something in front of it moved just when "
+          "the stream seemed to break; keep all of it still and film again.");
+    broke = *found;
+  }
+  const double time_s = broke.t_s - lift.t_s;
+  if (by_hand && !(time_s > by_hand_sd_s)) {
+    return Refuse(
+        "The stream cannot break before the stick is lifted; set the two "
+        "moments in order.");
+  }
+
   m.outcome = Outcome::kMeasured;
-  m.lift_s = e.lift_s;
-  m.break_s = broke->t_s;
-  m.drips_s = FindDrips(e, broke->t_s);
-  const double time_s = broke->t_s - e.lift_s;
+  m.lift_s = lift.t_s;
+  m.break_s = broke.t_s;
+  if (meant != nullptr) m.drips_s = FindDrips(*meant, broke.t_s);
   m.proxies.push_back(
       {"break_time",
        time_s,
        "s",
        {std::log(time_s),
-        std::hypot(
-            broke->sd_s / time_s, e.lift_sd_s / time_s, kBreakChanceRelSd)},
+        std::hypot(broke.sd_s / time_s, lift.sd_s / time_s, kBreakChanceRelSd)},
        options.break_time_exponent.value_or(kBreakTimeExponent)});
-  if (auto drip = DripInterval(e, m.drips_s)) m.proxies.push_back(*drip);
-  if (auto rate = ThinningRate(e, broke->t_s)) m.proxies.push_back(*rate);
+  if (meant == nullptr) return m;
+  if (auto drip = DripInterval(lift.t_s, m.drips_s)) m.proxies.push_back(*drip);
+  if (auto rate = ThinningRate(*meant, broke.t_s)) m.proxies.push_back(*rate);
   return m;
 }
 

@@ -11,6 +11,11 @@ struct StreamTestOptions {
   /// it, a value from solving the slender-thread equations over the bench's
   /// range stands in, see stream_test.cc.
   std::optional<Estimate> break_time_exponent;
+  /// Set by hand, seconds since the clip's first frame. Each stands in for what
+  /// the track shows; doubts about the picture that only concern that event no
+  /// longer refuse the clip.
+  std::optional<double> lift_s;
+  std::optional<double> break_s;
 };
 
 /// Reads lift, break and drips off a track and gives the stream test's
@@ -25,7 +30,8 @@ struct StreamTestOptions {
 ///    only where the picture resolves it.
 ///
 /// Refuses, with the reason: no lift in the clip, no break, two lifts, two
-/// streams, a picture too dark or blurred to tell.
+/// streams, a picture too dark or blurred to tell; events set by hand that do
+/// not lie in order within the clip.
 FlowMeasurement MeasureStream(const StreamTrack& track,
                               const StreamTestOptions& options = {});
 

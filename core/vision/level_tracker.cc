@@ -794,6 +794,18 @@ void LevelTracker::Impl::FindBursts(const std::vector<int>& pixels,
     track->laid_sd_s =
         (pictures[i + 1].t_s - pictures[i].t_s) / std::sqrt(12.0);
   }
+  if (!options.laid_s) return;
+  const double laid = *options.laid_s;
+  ReliefBurst laying{laid, laid, 0.0};
+  for (std::size_t i = 0; i + 2 < n && pictures[i].t_s <= laid; ++i) {
+    laying.peak = std::max(laying.peak, motion[i]);
+  }
+  if (!track->bursts.empty()) {
+    laying.start_s = std::min(laid, track->bursts.front().start_s);
+  }
+  track->bursts = {laying};
+  track->laid_s = laid;
+  track->laid_sd_s = track->frame_interval_s / std::sqrt(12.0);
 }
 
 /// Pixels away from the paint on even ground, at most 3000: what coding and
@@ -1067,7 +1079,7 @@ ReliefTrack LevelTracker::Impl::Finish() {
     }
     MeasureNoise(&track);
     FindBursts(pixels, &track);
-    if (track.laid_s) {
+    if (track.laid_s && FirstAfterLaid(track) < n) {
       const std::vector<cv::Point> faded = FindOutline(FirstAfterLaid(track));
       if (!faded.empty()) {
         hull = faded;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 
 #include "core/base/result.h"
 #include "core/track/relief_track.h"
@@ -18,6 +19,9 @@ struct LevelTrackerOptions {
   /// 8. It scales with the decay so that thick and thin paint are treated
   /// alike, whatever relief is still left by then.
   double flat_after = 6.0;
+  /// The last bit of the ribbon is down: set by hand, s since the clip's first
+  /// frame. Motion before it then counts as laying, motion after it as nothing.
+  std::optional<double> laid_s;
 
   Result<void> Validate() const;
 };

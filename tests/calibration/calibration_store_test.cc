@@ -15,6 +15,7 @@
 #include <thread>
 #include <vector>
 
+#include "calibration/store/session_store.h"
 #include "core/base/random.h"
 
 namespace flowkin {
@@ -163,6 +164,33 @@ TEST_F(StoreTest, OpensTheFrozenFormat) {
   known.history.volume_ml = 120.0;
   known.history.tests = {{0.0, 1.5, 0.04}, {2.5, 1.14, 0.04}};
   EXPECT_EQ(Append(*store, known), AppendOutcome::kKnown);
+}
+
+TEST_F(StoreTest, OpensTheFrozenFormatBeforeSessions) {
+  const std::string frozen =
+      std::string(FLOWKIN_SOURCE_DIR) + "/tests/data/store/brands-format-2.db";
+  fs::copy_file(frozen, Path());
+  fs::permissions(Path(), fs::perms::owner_all);
+  {
+    const auto reader = CalibrationStore::Open(Path(), Access::kRead);
+    ASSERT_TRUE(reader) << reader.error().message;
+    EXPECT_EQ(reader->Cups("Quillmere", 10)->size(), 2U);
+    const auto sessions = SessionStore::Open(Path(), Access::kRead);
+    ASSERT_TRUE(sessions);
+    EXPECT_TRUE(sessions->Sessions()->empty());
+    EXPECT_FALSE(sessions->Since(1, 0));
+  }
+  auto sessions = SessionStore::Open(Path(), Access::kWrite);
+  ASSERT_TRUE(sessions) << sessions.error().message;
+  EXPECT_TRUE(sessions->Begin("Monday", UtcTime{0}));
+  const auto store = CalibrationStore::Open(Path(), Access::kRead);
+  ASSERT_TRUE(store);
+  const auto cups = store->Cups("Quillmere", 10);
+  ASSERT_EQ(cups->size(), 2U);
+  EXPECT_EQ(cups->front().paint.colour, "Ember");
+  EXPECT_EQ(cups->front().history.tests.back().ratio, 1.08);
+  EXPECT_TRUE(store->Cups("Grüne Werft", 10)->empty());
+  EXPECT_TRUE(Intact(Path()));
 }
 
 TEST_F(StoreTest, RefusesWhatIsNotItsOwn) {

@@ -327,5 +327,32 @@ TEST(PuddleMeasure, OptionsAreChecked) {
   EXPECT_FALSE(options.Validate().has_value());
 }
 
+TEST(PuddleMeasure, TakesAStartSetByHand) {
+  Random random(5);
+  FrontTrack track = Film(Scene{}, random);
+  PuddleTestOptions options;
+  options.volume_ml = 5.0;
+  const FlowMeasurement found = MeasurePuddle(track, options);
+  ASSERT_EQ(found.outcome, Outcome::kMeasured) << found.reason;
+  // The tracker missed it; the person did not.
+  track.start_s.reset();
+  track.there_from_start = true;
+  ASSERT_EQ(MeasurePuddle(track, options).outcome, Outcome::kRefused);
+  options.start_s = 1.2;
+  const FlowMeasurement m = MeasurePuddle(track, options);
+  ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+  EXPECT_EQ(m.start_s, 1.2);
+  // The law has an origin of its own, so the rate stays.
+  EXPECT_DOUBLE_EQ(m.proxies[0].value, found.proxies[0].value);
+  EXPECT_DOUBLE_EQ(m.curves[0].t_s[0], found.curves[0].t_s[0]);
+  // What lies before the start does not count.
+  options.start_s = 6.0;
+  const FlowMeasurement late = MeasurePuddle(track, options);
+  if (late.outcome == Outcome::kMeasured) {
+    EXPECT_GT(late.curves[0].t_s[0], 0.0);
+    EXPECT_LT(late.curves[0].t_s.size(), m.curves[0].t_s.size());
+  }
+}
+
 }  // namespace
 }  // namespace flowkin

@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <cstdio>
+#include <optional>
 #include <random>
 #include <vector>
 
@@ -176,6 +178,77 @@ TEST(StreamMeasure, RatioIntervalHoldsTheTruthAsOftenAsItSays) {
   std::printf("95 %% intervals hold the truth in %.1f %%\n", 100.0 * share);
   EXPECT_GE(share, 0.93);
   EXPECT_LE(share, 0.975);
+}
+
+TEST(StreamMeasure, TakesEventsSetByHand) {
+  std::mt19937 random(21);
+  SyntheticStream s;
+  s.breaks = false;
+  s.end_s = 3.0;
+  const StreamTrack unbroken = MakeTrack(s, random);
+  ASSERT_EQ(MeasureStream(unbroken).outcome, Outcome::kRefused);
+  StreamTestOptions options;
+  options.break_s = 6.5;
+  FlowMeasurement m = MeasureStream(unbroken, options);
+  ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+  EXPECT_EQ(m.break_s, 6.5);
+  EXPECT_EQ(m.lift_s, unbroken.episodes[0].lift_s);
+  EXPECT_DOUBLE_EQ(m.proxies[0].value, 6.5 - *m.lift_s);
+
+  options.lift_s = 1.5;
+  m = MeasureStream(unbroken, options);
+  EXPECT_DOUBLE_EQ(m.proxies[0].value, 5.0);
+  // Both moments are known to about a picture of the 60 in a second.
+  EXPECT_GT(m.proxies[0].ln_value.sd, std::sqrt(2.0) * 0.5 / 60.0 / 5.0);
+  EXPECT_LT(m.proxies[0].ln_value.sd, 0.05);
+
+  // Both events known, no stream needs to be seen at all.
+  StreamTrack nothing = unbroken;
+  nothing.episodes.clear();
+  EXPECT_DOUBLE_EQ(MeasureStream(nothing, options).proxies[0].value, 5.0);
+  options.lift_s.reset();
+  EXPECT_EQ(MeasureStream(nothing, options).outcome, Outcome::kRefused);
+}
+
+TEST(StreamMeasure, AnEventSetByHandSaysWhichLiftIsMeant) {
+  std::mt19937 random(22);
+  SyntheticStream s;
+  StreamTrack track = MakeTrack(s, random);
+  s.lift_s = 12.0;
+  StreamTrack later = MakeTrack(s, random);
+  track.episodes.push_back(later.episodes[0]);
+  track.duration_s = later.duration_s;
+  track.num_frames = 60 * static_cast<std::int64_t>(later.duration_s);
+  ASSERT_EQ(MeasureStream(track).outcome, Outcome::kRefused);
+  StreamTestOptions options;
+  options.lift_s = 12.1;
+  FlowMeasurement m = MeasureStream(track, options);
+  ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+  // 50 ms: a gap is one only once two neighbouring pieces are gone.
+  EXPECT_NEAR(*m.break_s, 17.0, 0.05);
+  options = {};
+  options.break_s = 6.2;
+  m = MeasureStream(track, options);
+  EXPECT_EQ(m.lift_s, track.episodes[0].lift_s);
+}
+
+TEST(StreamMeasure, RefusesEventsThatCannotBe) {
+  std::mt19937 random(23);
+  const StreamTrack track = MakeTrack({}, random);
+  const auto refused = [&](std::optional<double> lift_s,
+                           std::optional<double> break_s) {
+    StreamTestOptions options;
+    options.lift_s = lift_s;
+    options.break_s = break_s;
+    const FlowMeasurement m = MeasureStream(track, options);
+    return m.outcome == Outcome::kRefused && !m.reason.empty();
+  };
+  EXPECT_TRUE(refused({}, 0.5));  // before the lift
+  EXPECT_TRUE(refused(7.0, {}));  // after the break
+  EXPECT_TRUE(refused(2.0, 2.0));
+  EXPECT_TRUE(refused({}, 1e4));
+  EXPECT_TRUE(refused(-1.0, {}));
+  EXPECT_FALSE(refused(1.2, 5.8));
 }
 
 }  // namespace

@@ -185,5 +185,33 @@ TEST(LevelTracker, TakesOddPictures) {
   EXPECT_FALSE(track.laid_s.has_value());
 }
 
+TEST(LevelClips, TakesALayingSetByHand) {
+  const std::vector<Frame> frames = Frames("level/base-a.mp4");
+  const FlowMeasurement found = MeasureLevel(Track(frames));
+  ASSERT_EQ(found.outcome, Outcome::kMeasured) << found.reason;
+  LevelTrackerOptions options;
+  options.laid_s = *found.laid_s;
+  const FlowMeasurement same = MeasureLevel(Track(frames, options));
+  ASSERT_EQ(same.outcome, Outcome::kMeasured) << same.reason;
+  EXPECT_EQ(same.laid_s, found.laid_s);
+  // The outline may differ by a pixel or two.
+  EXPECT_NEAR(same.proxies[0].value / found.proxies[0].value, 1.0, 0.01);
+  // A picture later: the origin moves, the decay goes on as before.
+  options.laid_s = *found.laid_s + 1.0 / 30.0;
+  const FlowMeasurement later = MeasureLevel(Track(frames, options));
+  ASSERT_EQ(later.outcome, Outcome::kMeasured) << later.reason;
+  EXPECT_EQ(later.laid_s, options.laid_s);
+  EXPECT_NEAR(later.proxies[0].value / found.proxies[0].value,
+              1.0,
+              3.0 * found.proxies[0].ln_value.sd);
+  // Where nothing is left to fade there is nothing to measure.
+  for (const double laid_s : {frames.back().TimeS(), 1e4}) {
+    options.laid_s = laid_s;
+    const FlowMeasurement none = MeasureLevel(Track(frames, options));
+    EXPECT_EQ(none.outcome, Outcome::kRefused);
+    EXPECT_FALSE(none.reason.empty());
+  }
+}
+
 }  // namespace
 }  // namespace flowkin
