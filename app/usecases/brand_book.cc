@@ -10,7 +10,7 @@ namespace flowkin {
 namespace {
 
 /// Raised whenever the same log would give another curve.
-constexpr int kEngine = 1;
+constexpr int kEngine = 2;
 /// A brand's newest cups; older ones say little more and cost time.
 constexpr std::int64_t kMostCups = 200;
 

@@ -17,14 +17,16 @@ struct CupEvidence {
 
 /// How far curves differ from colour to colour of a brand and from cup to cup
 /// of a colour (sd of ln slope) is itself learned, from these few values.
+/// Cups of one colour are one paint; they differ where they were mixed or
+/// stood differently (assumed, no source).
 /// Colours of one brand differ by about a quarter (from memory).
 struct BrandSpread {
   std::vector<double> colour_sd = {0.08, 0.20, 0.35};
   std::vector<double> colour_weight = {0.25, 0.50, 0.25};
-  std::vector<double> cup_sd = {0.02, 0.06, 0.15};
-  std::vector<double> cup_weight = {0.40, 0.45, 0.15};
+  std::vector<double> cup_sd = {0.01, 0.03, 0.10};
+  std::vector<double> cup_weight = {0.85, 0.13, 0.02};
   /// Chance that the next cup has nothing to do with what was learned.
-  double stranger_chance = 0.005;
+  double stranger_chance = 0.003;
 };
 
 /// The same prior on a grid fine enough for what a brand knows.

@@ -42,8 +42,9 @@ struct CurveOptions {
   double common_rel_sd = 0.0;
   /// No test is trusted beyond this.
   double least_rel_sd = 0.01;
-  /// Relative standard uncertainty of a poured amount, stirring included.
-  double pour_rel_sd = 0.02;
+  /// Relative standard uncertainty of a poured amount: a syringe or pipette
+  /// read to half a mark.
+  double pour_rel_sd = 0.01;
   /// Set where only flow times are known: the tests' ln_ratio are logarithms
   /// of time ratios, p times the logarithm of the viscosity ratio. What is
   /// learned then is the product of p and the slope. 0 sd and value 1: ratios.

@@ -1,18 +1,22 @@
 #include "calibration/defaults/default_prior.h"
 
-#include <array>
 #include <cmath>
 #include <cstddef>
 
 namespace flowkin {
 namespace {
 
-constexpr double kMedianSlope = 6.0;
-constexpr double kSlopeLogSdBelow = 0.40;
-constexpr double kSlopeLogSdAbove = 0.50;
-constexpr double kMedianSteepening = 0.35;
-constexpr double kSteepeningLogSd = 0.55;
-constexpr double kStraightShare = 0.05;
+constexpr double kMedianSlope = 6.5;
+constexpr double kSlopeLogSd = 0.40;
+constexpr double kMedianBend = 0.34;
+constexpr double kBendPower = -0.35;  // of the slope
+constexpr double kBendLogSd = 0.33;
+constexpr double kStraightShare = 0.03;
+// The grid of bends.
+constexpr double kStraight = 0.03;
+constexpr double kLeastBend = 0.11;
+constexpr double kBendStep = 1.3;
+constexpr int kBends = 8;
 
 double LogNormalWeight(double z) { return -0.5 * z * z; }
 
@@ -21,26 +25,30 @@ double LogNormalWeight(double z) { return -0.5 * z * z; }
 CurvePrior WaterPrior() {
   CurvePrior prior;
   prior.kind = DilutionLaw::Kind::kWater;
-  // 1.2 to 54 per unit: 4 standard deviations and more to each side.
+  // 1.3 to 58 per unit: 4 standard deviations and more to each side.
   prior.first_low = std::log(kMedianSlope) - 1.6;
   prior.first_step = 0.1;
   prior.first_count = 39;
-  constexpr std::array<double, 7> kPoints = {
-      -2.1, -1.4, -0.7, 0.0, 0.7, 1.4, 2.1};
-  double total = 0.0;
-  for (const double z : kPoints) total += std::exp(LogNormalWeight(z));
-  prior.second.push_back(0.03);
-  for (const double z : kPoints) {
-    prior.second.push_back(kMedianSteepening * std::exp(kSteepeningLogSd * z));
+  prior.second.push_back(kStraight);
+  for (int k = 0; k < kBends; ++k) {
+    prior.second.push_back(kLeastBend * std::pow(kBendStep, k));
   }
   for (std::size_t i = 0; i < prior.first_count; ++i) {
     const double off = prior.first_low +
                        prior.first_step * static_cast<double>(i) -
                        std::log(kMedianSlope);
-    const double z = off / (off < 0.0 ? kSlopeLogSdBelow : kSlopeLogSdAbove);
-    prior.log_weight.push_back(LogNormalWeight(z) + std::log(kStraightShare));
-    for (const double y : kPoints) {
-      prior.log_weight.push_back(LogNormalWeight(z) + LogNormalWeight(y) -
+    const double slope = LogNormalWeight(off / kSlopeLogSd);
+    const double bend = std::log(kMedianBend) + kBendPower * off;
+    const auto weight = [&](double c) {
+      return LogNormalWeight((std::log(c) - bend) / kBendLogSd);
+    };
+    double total = 0.0;
+    for (std::size_t j = 1; j < prior.second.size(); ++j) {
+      total += std::exp(weight(prior.second[j]));
+    }
+    prior.log_weight.push_back(slope + std::log(kStraightShare));
+    for (std::size_t j = 1; j < prior.second.size(); ++j) {
+      prior.log_weight.push_back(slope + weight(prior.second[j]) -
                                  std::log(total) + std::log1p(-kStraightShare));
     }
   }

@@ -16,41 +16,90 @@ constexpr double kSpendLast = 0.85;
 constexpr double kLastShare = 0.55;
 /// After this many films at one addition more of them will not decide it.
 constexpr std::size_t kEnoughTests = 4;
+// Of the path still to come, normal quantiles: the band's thick edge at a
+// match, the target at the thin edge of the 95 % interval.
+constexpr double kMatchTail = 1.48;
+constexpr double kThickTail = 1.96;
+/// An addition that goes this part of the way is not worth another test.
+constexpr double kFarEnough = 0.8;
 
 double Allowance(const DoseOptions& options, std::size_t additions) {
   return options.most_overshoot * kSpend *
          std::pow(1.0 - kSpend, static_cast<double>(additions));
 }
 
-/// How many additions are still to come, by walking the path with two numbers:
-/// what is known of the level and of the slope. An addition that lowers the
-/// level by d, tested with sd s before and after, tells the slope to
-/// sqrt(2) s / d.
+/// What is known of a cup as two numbers: the level, and how far the slope is
+/// off in parts of itself; with their covariance.
+struct Walk {
+  double level_variance, covariance, slope_variance;
+
+  /// Variance of the level once water has lowered it by about `fall`.
+  double After(double fall) const {
+    return level_variance - 2.0 * fall * covariance +
+           fall * fall * slope_variance;
+  }
+  void Add(double fall) {
+    level_variance = After(fall);
+    covariance -= fall * slope_variance;
+  }
+  void Test(double variance) {
+    const double gain = 1.0 / (level_variance + variance);
+    slope_variance -= gain * covariance * covariance;
+    covariance -= gain * covariance * level_variance;
+    level_variance -= gain * level_variance * level_variance;
+  }
+};
+
+/// The largest fall that leaves the chance of passing `room` at `chance`.
+double Reach(const Walk& walk, double room, double chance) {
+  // About the normal quantile; a slope known to a factor only has a longer
+  // tail than a normal one.
+  const double z = std::sqrt(-2.0 * std::log(chance)) - 0.6;
+  const double stretch = std::expm1(z * std::sqrt(walk.slope_variance)) / z;
+  double low = 0.0;
+  double high = std::max(0.0, room);
+  for (int pass = 0; pass < 30; ++pass) {
+    const double fall = 0.5 * (low + high);
+    const double sd =
+        std::sqrt(walk.level_variance + fall * fall * stretch * stretch);
+    (fall + z * sd < room ? low : high) = fall;
+  }
+  return low;
+}
+
+/// How many additions are still to come for a cup that is about to be tested
+/// `distance` above the target, by walking the rest of the path as this file
+/// and whoever asks it would: tested once, again where that lets it go further
+/// or is needed to tell match from thicker.
 double AdditionsLeft(double distance,
-                     double level_sd,
-                     double slope_rel_sd,
+                     Walk walk,
                      double test_sd,
                      const DoseOptions& options,
                      std::size_t additions) {
-  // The cup's earlier tests sharpen each later one.
-  test_sd *= 0.8;
   const double edge = std::log1p(options.band);
-  const double done = std::max(0.0, edge - 1.645 * test_sd);
+  const double aim = options.aim_share * edge;
+  const double variance = test_sd * test_sd;
   double count = 0.0;
   for (std::size_t k = additions; k < additions + 12; ++k) {
+    walk.Test(variance);
+    // Matched once the band holds all but its thick tail; tested until it is
+    // either that or surely thicker than the target.
+    const double done =
+        std::max(edge - kMatchTail * std::sqrt(walk.level_variance),
+                 edge * kThickTail / (kThickTail + kMatchTail));
     if (distance <= done) break;
-    // A normal tail is too kind to a slope known to a factor only.
-    const double chance = Allowance(options, k);
-    const double z = std::sqrt(-2.0 * std::log(chance)) - 0.6;
-    double fall = (distance + edge - z * level_sd) / std::exp(z * slope_rel_sd);
-    fall = std::clamp(
-        fall, 0.06, std::max(0.06, distance - options.aim_share * edge));
+    const double chance = Allowance(options, k) * kSpendLast / kSpend;
+    double fall = Reach(walk, distance + edge, chance);
+    for (std::size_t tests = 1; tests < kEnoughTests; ++tests) {
+      if (fall >= kFarEnough * distance) break;
+      walk.Test(variance);
+      fall = Reach(walk, distance + edge, chance);
+    }
+    fall = std::min(fall, distance - aim);
+    if (fall <= 0.0) break;
     count += 1.0;
     distance -= fall;
-    const double told = 1.4142135623730951 * test_sd / fall;
-    slope_rel_sd = 1.0 / std::sqrt(1.0 / (slope_rel_sd * slope_rel_sd) +
-                                   1.0 / (told * told));
-    level_sd = test_sd;
+    walk.Add(fall);
   }
   return count;
 }
@@ -193,19 +242,12 @@ Dose ChooseDose(const DilutionBelief& belief,
   dose.predicted_median = std::exp(LevelQuantile(belief, 0.5, u));
   dose.overshoot_probability = ChanceBelow(belief, low_edge, u);
   dose.water_share = share(dose.add_ml);
-  const double slope_rel_sd =
-      std::sqrt(std::max(1e-4, after.sd * after.sd - now.sd * now.sd)) / fall;
-  const double distance = after.value - target;
-  const double told = 1.4142135623730951 * cup.last_rel_sd / fall;
-  const double slope_after =
-      1.0 /
-      std::sqrt(1.0 / (slope_rel_sd * slope_rel_sd) + 1.0 / (told * told));
-  const double later = AdditionsLeft(distance,
-                                     cup.last_rel_sd,
-                                     slope_after,
-                                     cup.last_rel_sd,
-                                     options,
-                                     cup.additions + 1);
+  const double slope_variance =
+      std::max(1e-4, after.sd * after.sd - now.sd * now.sd) / (fall * fall);
+  Walk walk{now.sd * now.sd, 0.0, slope_variance};
+  walk.Add(fall);
+  const double later = AdditionsLeft(
+      after.value - target, walk, cup.last_rel_sd, options, cup.additions + 1);
   dose.expected_additions_left = 1.0 + later;
   dose.path_overshoot_probability = dose.overshoot_probability;
   for (std::size_t k = 1; k <= static_cast<std::size_t>(later); ++k) {

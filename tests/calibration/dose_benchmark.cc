@@ -11,7 +11,8 @@ namespace {
 
 void PrintRow(const char* name, const flowkin::test::DoseTally& t) {
   std::printf(
-      "%-34s %6zu %6.2f %6.2f %7.3f%% %7.2f%% %6zu %7.2f%% %9.1f %6zu %+6.2f "
+      "%-34s %6zu %6.2f %6.2f %7.3f%% %7.2f%% %6zu %7.2f%% %7.2f%% %9.1f %6zu "
+      "%+6.2f "
       "%5.2f\n",
       name,
       t.cups,
@@ -21,6 +22,7 @@ void PrintRow(const char* name, const flowkin::test::DoseTally& t) {
       100.0 * t.InBandShare(),
       t.unfinished,
       100.0 * t.Coverage(),
+      100.0 * t.RatioCoverage(),
       t.overshoot_expected,
       t.overshoots,
       t.left_error / static_cast<double>(t.predicted),
@@ -39,7 +41,7 @@ int main(int argc, char** argv) {
       static_cast<std::uint64_t>(argc > 2 ? std::atol(argv[2]) : 1);
   const std::string_view mode = argc > 3 ? argv[3] : "";
   const bool tuning = mode == "tuning" || mode == "quick";
-  std::printf("%-34s %6s %6s %6s %8s %8s %6s %8s %9s %6s %6s %5s\n",
+  std::printf("%-34s %6s %6s %6s %8s %8s %6s %8s %8s %9s %6s %6s %5s\n",
               "cups",
               "n",
               "adds",
@@ -48,6 +50,7 @@ int main(int argc, char** argv) {
               "in band",
               "open",
               "held",
+              "now",
               "expected",
               "over",
               "left",

@@ -43,6 +43,10 @@ CupRun RunCup(const VirtualCup& cup,
     const Result<DoseReport> report = AdviseDose(request, prior);
     FLOWKIN_CHECK(report.has_value());
     const Dose& dose = report->dose;
+    ++tally.stated;
+    if (truth >= dose.ratio_now.low && truth <= dose.ratio_now.high) {
+      ++tally.stated_held;
+    }
     if (dose.advice == DoseAdvice::kMeasure) continue;
     if (dose.advice != DoseAdvice::kAdd) {
       finished = dose.advice == DoseAdvice::kMatch;
@@ -103,6 +107,8 @@ void DoseTally::Add(const DoseTally& other) {
   unfinished += other.unfinished;
   predicted += other.predicted;
   predicted_held += other.predicted_held;
+  stated += other.stated;
+  stated_held += other.stated_held;
   overshoots += other.overshoots;
   overshoot_expected += other.overshoot_expected;
   most_stated = std::max(most_stated, other.most_stated);
@@ -121,6 +127,7 @@ double DoseTally::MeanAdditions() const { return Share(additions, cups); }
 double DoseTally::BelowShare() const { return Share(below, cups); }
 double DoseTally::InBandShare() const { return Share(in_band, cups); }
 double DoseTally::Coverage() const { return Share(predicted_held, predicted); }
+double DoseTally::RatioCoverage() const { return Share(stated_held, stated); }
 
 DoseTally RunDoseTrial(const DoseTrial& trial) {
   DoseTally all;

@@ -32,6 +32,8 @@ struct DoseTally {
   std::size_t unfinished = 0;  ///< no match after 30 answers, or refused
   std::size_t predicted = 0;   ///< intervals given for an addition
   std::size_t predicted_held = 0;
+  std::size_t stated = 0;  ///< intervals given for the ratio as it is
+  std::size_t stated_held = 0;
   std::size_t overshoots = 0;       ///< additions that went below the band
   double overshoot_expected = 0.0;  ///< sum of the stated probabilities
   double most_stated = 0.0;
@@ -42,7 +44,8 @@ struct DoseTally {
   double MeanAdditions() const;
   double BelowShare() const;
   double InBandShare() const;
-  double Coverage() const;
+  double Coverage() const;       ///< of the predicted ratio
+  double RatioCoverage() const;  ///< of the ratio as it is
 };
 
 DoseTally RunDoseTrial(const DoseTrial& trial);
