@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <limits>
+#include <numeric>
 #include <string>
 #include <utility>
 #include <vector>
@@ -40,6 +41,12 @@ constexpr double kStoppedExponent = 0.085;
 constexpr double kPouringExponent = 0.38;
 // Axes ratio of the outline.
 constexpr double kMostStretch = 0.12;  // (a - b) / (a + b): camera 38 deg off
+// A step of the centre from one outline to the next counts as a jump above
+// this many px, plus this share of the radius (an outline half seen is found
+// askew), plus so many times its usual pace.
+constexpr double kJump_px = 3.0;
+constexpr double kJumpRel = 0.02;
+constexpr double kJumpPace = 5.0;
 // Drift of the centre over growth of the radius. The shift is of first order
 // in the tile's slope, the error of the mean radius of second order.
 constexpr double kTiltWarn = 0.12;
@@ -194,6 +201,55 @@ double ExponentFrom(const std::vector<double>& t,
                      : std::numeric_limits<double>::quiet_NaN();
 }
 
+struct SteadyCentre {
+  std::vector<double> x_px, y_px;
+  bool jumped = false;
+};
+
+// The centre on the tile at the samples `index`, with the jumps taken out that
+// a knock to camera or tile makes, or a background that was recognised wrongly
+// after one: paint creeps, it does not jump.
+SteadyCentre WithoutJumps(const std::vector<FrontSample>& samples,
+                          const std::vector<std::size_t>& index) {
+  SteadyCentre centre;
+  const std::size_t n = index.size();
+  const auto raw_x = [&](std::size_t i) {
+    const FrontSample& s = samples[index[i]];
+    return s.x_px - s.shift_x_px;
+  };
+  const auto raw_y = [&](std::size_t i) {
+    const FrontSample& s = samples[index[i]];
+    return s.y_px - s.shift_y_px;
+  };
+  // The usual pace, over an eighth of the film: long enough for noise to be
+  // small, short enough that one jump leaves the median alone.
+  const std::size_t lag = std::max<std::size_t>(1, n / 8);
+  std::vector<double> pace;
+  for (std::size_t i = 0; i + lag < n; ++i) {
+    pace.push_back(
+        std::hypot(raw_x(i + lag) - raw_x(i), raw_y(i + lag) - raw_y(i)) /
+        (samples[index[i + lag]].t_s - samples[index[i]].t_s));
+  }
+  const double usual = MedianOf(pace);
+  double off_x = 0.0, off_y = 0.0;
+  for (std::size_t i = 0; i < n; ++i) {
+    if (i > 0) {
+      const FrontSample& s = samples[index[i]];
+      const double dt = s.t_s - samples[index[i - 1]].t_s;
+      const double dx = raw_x(i) - raw_x(i - 1), dy = raw_y(i) - raw_y(i - 1);
+      if (std::hypot(dx, dy) >
+          kJump_px + kJumpRel * s.radius_px + kJumpPace * usual * dt) {
+        off_x += dx;
+        off_y += dy;
+        centre.jumped = true;
+      }
+    }
+    centre.x_px.push_back(raw_x(i) - off_x);
+    centre.y_px.push_back(raw_y(i) - off_y);
+  }
+  return centre;
+}
+
 // A camera's noise never repeats for long; a spreading puddle neither.
 bool Frozen(const PictureFacts& p) {
   return p.frozen_s > 2.0 && p.frozen_s > 0.2 * (p.last_t_s - p.first_t_s);
@@ -329,7 +385,8 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
                   "no puddle or the paint stopped at once. Use more paint, or "
                   "test this cup with the stream.");
   }
-  if (track.moved) {
+  const SteadyCentre centre = WithoutJumps(track.samples, source);
+  if (track.moved || centre.jumped) {
     m.warnings.push_back(
         "Camera or tile was moved while the puddle spread; leave both alone.");
   }
@@ -460,16 +517,16 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
   };
   const double grown =
       std::max(1e-6, change([](const FrontSample& s) { return s.radius_px; }));
-  // A camera that was moved leaves nothing to tell a creep from.
-  const double drift = track.moved
-                           ? 0.0
-                           : std::hypot(change([](const FrontSample& s) {
-                                          return s.x_px - s.shift_x_px;
-                                        }),
-                                        change([](const FrontSample& s) {
-                                          return s.y_px - s.shift_y_px;
-                                        })) /
-                                 grown;
+  const auto crept = [&](const std::vector<double>& c) {
+    const auto sum = [&](std::size_t from) {
+      const auto first = c.begin() + static_cast<std::ptrdiff_t>(from);
+      return std::accumulate(
+          first, first + static_cast<std::ptrdiff_t>(quarter), 0.0);
+    };
+    return (sum(n - quarter) - sum(b)) / static_cast<double>(quarter);
+  };
+  const double drift =
+      std::hypot(crept(centre.x_px), crept(centre.y_px)) / grown;
   double uneven = 0.0;
   for (int k = 0; k < kFrontSectors; ++k) {
     const double a = 2.0 * kPi * (k + 0.5) / kFrontSectors;

@@ -300,6 +300,35 @@ TEST(PuddleMeasure, RefusesATiltedTileButNotATiltedCamera) {
   EXPECT_EQ(MeasurePuddle(slanted, {}).outcome, Outcome::kMeasured);
 }
 
+TEST(PuddleMeasure, AKnockedCameraIsNoTiltedTile) {
+  Random random(1);
+  const FrontTrack quiet = Film(Scene{}, random);
+  FrontTrack knocked = quiet;
+  for (FrontSample& s : knocked.samples) {
+    if (s.t_s < 7.0) continue;
+    s.x_px += 38.0;
+    s.y_px -= 21.0;
+    s.shift_x_px += 38.0;
+    // The background is recognised one mark of a ruler too far, and later so.
+    s.shift_y_px += s.t_s < 9.0 ? -21.0 : 54.0;
+  }
+  const FlowMeasurement still = MeasurePuddle(quiet, {});
+  const FlowMeasurement moved = MeasurePuddle(knocked, {});
+  ASSERT_EQ(moved.outcome, Outcome::kMeasured) << moved.reason;
+  EXPECT_DOUBLE_EQ(moved.proxies.at(0).value, still.proxies.at(0).value);
+  EXPECT_THAT(moved.warnings,
+              ::testing::Contains(::testing::HasSubstr("was moved")));
+  EXPECT_THAT(
+      still.warnings,
+      ::testing::Not(::testing::Contains(::testing::HasSubstr("was moved"))));
+
+  // On a tile that is off level as well the creep is still seen.
+  const double first = quiet.samples.front().radius_px;
+  for (FrontSample& s : knocked.samples) s.x_px += 0.5 * (s.radius_px - first);
+  EXPECT_THAT(MeasurePuddle(knocked, {}).reason,
+              ::testing::HasSubstr("not level"));
+}
+
 TEST(PuddleMeasure, RefusesWhatIsNoPuddleInWords) {
   FrontTrack track;
   track.picture.frames = 100;
