@@ -61,6 +61,11 @@ void HighPass(const unsigned char* row, int n, int width, float* out) {
 // Smallest lag at which the piece repeats; 0 if it does not.
 double PitchOf(const std::vector<float>& piece, double* strength) {
   const int n = static_cast<int>(piece.size());
+  // Half a grey level of noise everywhere is no comb.
+  if (std::inner_product(piece.begin(), piece.end(), piece.begin(), 0.0F) <
+      1.0F * static_cast<float>(n)) {
+    return 0.0;
+  }
   const int m = cv::getOptimalDFTSize(2 * n);
   cv::Mat padded(1, m, CV_32F, cv::Scalar(0));
   std::copy(piece.begin(), piece.end(), padded.ptr<float>(0));
@@ -70,8 +75,6 @@ double PitchOf(const std::vector<float>& piece, double* strength) {
   cv::Mat correlation;
   cv::dft(spectrum, correlation, cv::DFT_INVERSE | cv::DFT_SCALE);
   const float* c = correlation.ptr<float>(0);
-  // Half a grey level of noise everywhere is no comb.
-  if (c[0] < 1.0F * static_cast<float>(n)) return 0.0;
   // Unbiased for the shrinking overlap.
   const auto rho = [&](int lag) {
     return static_cast<double>(c[lag]) / c[0] * n / (n - lag);
@@ -198,31 +201,34 @@ std::optional<FoundRuler> MeasureComb(const cv::Mat& luma,
   const double step = 2 * pitch, half = 5 * pitch;
   const int windows = static_cast<int>((n - 2 * half) / step);
   if (windows < 4) return std::nullopt;
-  const auto demodulate =
-      [&](const std::vector<float>& row, double frequency, int w) {
-        const double centre = half + w * step;
-        Complex z = 0.0;
-        double norm = 0.0;
-        for (int i = static_cast<int>(centre - half);
-             i <= static_cast<int>(centre + half);
-             ++i) {
-          if (i < 0 || i >= n) continue;
-          const double u = (i - centre) / half;
-          const double g = 0.5 + 0.5 * std::cos(u * kTwoPi / 2);
-          z += g * row[static_cast<std::size_t>(i)] *
-               std::polar(1.0, -kTwoPi * frequency * i);
-          norm += g;
-        }
-        return z / norm;
-      };
   const double f0 = 1.0 / pitch;
+  std::vector<Complex> carrier(static_cast<std::size_t>(n));
+  for (int i = 0; i < n; ++i) {
+    carrier[static_cast<std::size_t>(i)] = std::polar(1.0, -kTwoPi * f0 * i);
+  }
+  const auto demodulate = [&](const std::vector<float>& row, int w) {
+    const double centre = half + w * step;
+    Complex z = 0.0;
+    double norm = 0.0;
+    for (int i = static_cast<int>(centre - half);
+         i <= static_cast<int>(centre + half);
+         ++i) {
+      if (i < 0 || i >= n) continue;
+      const double u = (i - centre) / half;
+      const double g = 0.5 + 0.5 * std::cos(u * kTwoPi / 2);
+      z += g * row[static_cast<std::size_t>(i)] *
+           carrier[static_cast<std::size_t>(i)];
+      norm += g;
+    }
+    return z / norm;
+  };
   // Turn between neighbouring rows = slant of the marks.
   Complex turn = 0.0;
   std::vector<std::vector<Complex>> field;
   for (const auto& row : rows) {
     field.emplace_back();
     for (int w = 0; w < windows; ++w) {
-      field.back().push_back(demodulate(row, f0, w));
+      field.back().push_back(demodulate(row, w));
     }
     if (field.size() > 1) {
       const auto& a = field[field.size() - 2];

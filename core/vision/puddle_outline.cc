@@ -12,6 +12,8 @@ namespace {
 
 constexpr int kRays = 128;
 constexpr double kTwoPi = 6.283185307179586;
+// The noise is one number: every fourth ray is enough for it.
+constexpr int kNoiseEvery = 4;
 constexpr double kNan = std::numeric_limits<double>::quiet_NaN();
 // Below this the fill of the puddle cannot carry the edge; its rim must.
 constexpr double kLeastFillContrast = 10.0;
@@ -54,7 +56,11 @@ bool SolveNormal(std::array<std::array<double, 7>, 7>& a,
 }
 
 struct Basis {
-  double angle, c1, s1, c2, s2, c3, s3;
+  double c1, s1, c2, s2, c3, s3;
+
+  double RadiusOf(const OutlineShape& o) const {
+    return o.r + o.c2 * c2 + o.s2 * s2 + o.c3 * c3 + o.s3 * s3;
+  }
 };
 
 struct Polar {
@@ -85,7 +91,7 @@ Polar ReadPolar(const Frame& frame,
   }
   for (int i = 0; i < kRays; ++i) {
     const Basis& b = basis[static_cast<std::size_t>(i)];
-    const double r0 = guess.RadiusAt(b.angle);
+    const double r0 = b.RadiusOf(guess);
     bool inside = true;
     for (int k = 0; k < polar.steps && inside; ++k) {
       const double r = std::max(0.0, r0 + polar.offset(k));
@@ -247,8 +253,7 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
   std::array<Basis, kRays> basis;
   for (int i = 0; i < kRays; ++i) {
     const double a = kTwoPi * i / kRays;
-    basis[static_cast<std::size_t>(i)] = {a,
-                                          std::cos(a),
+    basis[static_cast<std::size_t>(i)] = {std::cos(a),
                                           std::sin(a),
                                           std::cos(2 * a),
                                           std::sin(2 * a),
@@ -282,8 +287,10 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
         pick.clear();
         for (int k = outer; k < n; ++k) pick.push_back(polar.at(c, i, k));
         const float out = MedianOf(pick);
-        for (float& v : pick) v = std::abs(v - out);
-        noises.push_back(static_cast<float>(kMadToSd) * MedianOf(pick));
+        if (i % kNoiseEvery == 0) {
+          for (float& v : pick) v = std::abs(v - out);
+          noises.push_back(static_cast<float>(kMadToSd) * MedianOf(pick));
+        }
         pick.clear();
         for (int k = 0; k < inner; ++k) pick.push_back(polar.at(c, i, k));
         steps.push_back(MedianOf(pick) - out);
@@ -376,7 +383,7 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
       if (std::isnan(k)) continue;
       used.push_back(i);
       crossing.push_back(
-          trace.shape.RadiusAt(basis[static_cast<std::size_t>(i)].angle) +
+          basis[static_cast<std::size_t>(i)].RadiusOf(trace.shape) +
           polar.offset(k));
     }
     if (used.size() < kRays / 3) return std::nullopt;
@@ -435,16 +442,16 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
     // Width of the edge in the mean profile, rays laid over each other.
     std::vector<float> aligned;
     double at20 = kNan, at80 = kNan;
-    for (double off = -window_px / 2; off <= window_px / 2; off += 0.25) {
+    for (double off = -window_px / 2; round == 0 && off <= window_px / 2;
+         off += 0.25) {
       aligned.clear();
       for (std::size_t j = 0; j < used.size(); j += 2) {
         if (weight[j] <= 0.0) continue;
         const Basis& e = basis[static_cast<std::size_t>(used[j])];
         const double k =
-            (crossing[j] + off - (guess.RadiusAt(e.angle))) / polar.step_px +
-            mid;
+            (crossing[j] + off - e.RadiusOf(guess)) / polar.step_px + mid;
         const int ki = static_cast<int>(std::floor(k));
-        if (round != 0 || ki < 0 || ki + 1 >= n) continue;
+        if (ki < 0 || ki + 1 >= n) continue;
         const float* row = q.data() + static_cast<std::ptrdiff_t>(used[j]) * n;
         aligned.push_back(row[ki] +
                           static_cast<float>(k - ki) * (row[ki + 1] - row[ki]));

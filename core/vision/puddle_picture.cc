@@ -3,8 +3,11 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <cstdint>
 #include <opencv2/imgproc.hpp>
 #include <vector>
+
+#include "core/base/check.h"
 
 namespace flowkin {
 namespace {
@@ -14,29 +17,39 @@ constexpr int kMostWorkSide = 360;
 constexpr std::array<int, 2> kCoarse = {4, 2};
 // The refinement may move that by so much, px.
 constexpr float kFinest = 2.0F;
+// Pictures in a row that may do without a full search.
+constexpr int kTrustedPictures = 15;
+// Noise moves the mean difference at a thousand points by less than this.
+constexpr double kAsGood = 1.05;
 
-cv::Mat ReducePlane(const cv::Mat& plane, cv::Size size, double factor) {
-  // The part of the plane that makes whole cells.
-  const int cols =
-      std::min(plane.cols, static_cast<int>(std::lround(size.width * factor)));
-  const int rows =
-      std::min(plane.rows, static_cast<int>(std::lround(size.height * factor)));
-  cv::Mat source = plane(cv::Rect(0, 0, cols, rows));
-  const int whole = static_cast<int>(std::lround(factor));
-  if (whole >= 4 && whole % 2 == 0 && whole == factor && rows % 2 == 0) {
-    // Every second row is enough for a mean over 4 x 4 or more, at half cost.
-    source = cv::Mat(rows / 2, cols, CV_8UC1, source.data, source.step[0] * 2);
-  }
-  cv::Mat out;
-  if (factor == 1.0) {
-    source.copyTo(out);
-  } else {
-    cv::resize(source,
-               out,
-               size,
-               0,
-               0,
-               factor > 1.0 ? cv::INTER_AREA : cv::INTER_LINEAR);
+// Means over cells of `factor` x `factor`, of every second row of them where
+// that leaves two rows or more: enough for a mean, at half the cost. Columns
+// are added first, over whole rows, which compilers turn into vector code.
+cv::Mat CellMeans(const cv::Mat& plane, cv::Size size, int factor) {
+  const int row_step = factor >= 4 ? 2 : 1;
+  const int rows = (factor + row_step - 1) / row_step;
+  const unsigned count = static_cast<unsigned>(rows * factor);
+  const int cols = size.width * factor;
+  cv::Mat out(size, CV_8UC1);
+  // 16 bits hold 256 rows; a factor that large needs a picture 90000 px long.
+  FLOWKIN_CHECK(rows <= 256 && cols <= plane.cols &&
+                size.height * factor <= plane.rows);
+  std::vector<std::uint16_t> sums(static_cast<std::size_t>(cols));
+  for (int r = 0; r < size.height; ++r) {
+    std::fill(sums.begin(), sums.end(), std::uint16_t{0});
+    std::uint16_t* sum = sums.data();
+    for (int k = 0; k < factor; k += row_step) {
+      const unsigned char* row = plane.ptr<unsigned char>(r * factor + k);
+      for (int c = 0; c < cols; ++c) {
+        sum[c] = static_cast<std::uint16_t>(sum[c] + row[c]);
+      }
+    }
+    unsigned char* to = out.ptr<unsigned char>(r);
+    for (int c = 0; c < size.width; ++c, sum += factor) {
+      unsigned total = count / 2;
+      for (int k = 0; k < factor; ++k) total += sum[k];
+      to[c] = static_cast<unsigned char>(total / count);
+    }
   }
   return out;
 }
@@ -71,9 +84,15 @@ WorkPicture ReducePicture(const Frame& frame, int factor) {
   work.t_s = frame.TimeS();
   const cv::Size size(std::max(1, frame.luma.cols / factor),
                       std::max(1, frame.luma.rows / factor));
-  work.y = ReducePlane(frame.luma, size, factor);
-  work.cb = ReducePlane(frame.cb, size, factor / 2.0);
-  work.cr = ReducePlane(frame.cr, size, factor / 2.0);
+  work.y =
+      factor == 1 ? frame.luma.clone() : CellMeans(frame.luma, size, factor);
+  if (factor > 1) {
+    work.cb = CellMeans(frame.cb, size, factor / 2);
+    work.cr = CellMeans(frame.cr, size, factor / 2);
+  } else {
+    cv::resize(frame.cb, work.cb, size, 0, 0, cv::INTER_LINEAR);
+    cv::resize(frame.cr, work.cr, size, 0, 0, cv::INTER_LINEAR);
+  }
   return work;
 }
 
@@ -133,24 +152,36 @@ ShiftFinder::ShiftFinder(const cv::Mat& reference_y) {
   }
 }
 
-cv::Point2f ShiftFinder::Find(const cv::Mat& picture_y) const {
+cv::Point2f ShiftFinder::Find(const cv::Mat& picture_y) {
   if (picture_y.size() != reference_.size() || textured_.size() < 50) return {};
   cv::Mat y;
   cv::blur(picture_y, y, {3, 3});
+  // A camera on a stand stays where it was: while the last shift explains the
+  // picture as well as the last full search did, none is needed. A new one is
+  // made now and then, lest a creep of one mark of a ruler be followed.
+  if (since_search_ >= 0 && since_search_ < kTrustedPictures) {
+    const cv::Point2f shift = Refine(y, last_);
+    if (Cost(y, shift) < kAsGood * search_cost_) {
+      ++since_search_;
+      return last_ = shift;
+    }
+  }
   // The rows of marks on a ruler look alike when moved by one mark; so several
   // guesses are refined and the one that explains most is taken. None at all
   // is preferred unless another is clearly better.
   cv::Point2f best = Refine(y, {});
-  double best_cost = 0.97 * Cost(y, best);
+  search_cost_ = Cost(y, best);
+  double best_cost = 0.97 * search_cost_;
   for (std::size_t i = 0; i < kCoarse.size(); ++i) {
     const cv::Point2f shift = Refine(y, Peak(y, i));
     const double cost = Cost(y, shift);
     if (cost < best_cost) {
-      best_cost = cost;
+      best_cost = search_cost_ = cost;
       best = shift;
     }
   }
-  return best;
+  since_search_ = 0;
+  return last_ = best;
 }
 
 double ShiftFinder::Cost(const cv::Mat& y, cv::Point2f shift) const {

@@ -32,8 +32,9 @@ WorkPicture ReducePicture(const Frame& frame, int factor);
 class ShiftFinder {
  public:
   explicit ShiftFinder(const cv::Mat& reference_y);
-  /// Shift in px of the picture handed in.
-  cv::Point2f Find(const cv::Mat& picture_y) const;
+  /// Shift in px of the picture handed in. Pictures come in order of time: one
+  /// that lies where the last one lay is found fastest.
+  cv::Point2f Find(const cv::Mat& picture_y);
 
  private:
   cv::Point2f Peak(const cv::Mat& y, std::size_t level) const;
@@ -45,6 +46,9 @@ class ShiftFinder {
   std::array<cv::Mat, 2> spectrum_;
   std::vector<cv::Point> textured_;
   std::vector<cv::Point2f> gradient_;  // grey levels per px, same order
+  cv::Point2f last_;
+  double search_cost_ = 0.0;  // of the last full search
+  int since_search_ = -1;     // pictures; -1: none yet
 };
 
 /// The value of an 8-bit plane between its pixel centres, or a negative number

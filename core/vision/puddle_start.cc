@@ -51,6 +51,13 @@ PuddleStart FindPuddleStart(const std::deque<WorkPicture>& ring,
   }
 
   // support[t][r]: rays (as a share) that fall from paint to tile at r.
+  std::array<std::array<double, 2>, kRays> rays;
+  for (std::size_t i = 0; i < kRays; ++i) {
+    const double a = kTwoPi * static_cast<double>(i) / kRays;
+    const double stretch =
+        trace.shape.RadiusAt(a) / std::max(1.0, trace.shape.r);
+    rays[i] = {std::cos(a) * stretch, std::sin(a) * stretch};
+  }
   std::vector<std::vector<float>> support(
       static_cast<std::size_t>(cols),
       std::vector<float>(static_cast<std::size_t>(rows), 0.0F));
@@ -63,11 +70,7 @@ PuddleStart FindPuddleStart(const std::deque<WorkPicture>& ring,
     const auto cr_shift = static_cast<float>(cr_now - PlaneMedian(p.cr));
     auto& row = support[static_cast<std::size_t>(t)];
     std::vector<float> q(static_cast<std::size_t>(rows + kReach));
-    for (int i = 0; i < kRays; ++i) {
-      const double a = kTwoPi * i / kRays;
-      const double stretch =
-          trace.shape.RadiusAt(a) / std::max(1.0, trace.shape.r);
-      const double ca = std::cos(a) * stretch, sa = std::sin(a) * stretch;
+    for (const auto& [ca, sa] : rays) {
       for (std::size_t k = 0; k < q.size(); ++k) {
         const double r = (static_cast<double>(k)) * step;
         const auto x = static_cast<float>(cx + p.shift.x + r * ca);

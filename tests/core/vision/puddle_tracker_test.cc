@@ -8,6 +8,7 @@
 #include <cmath>
 #include <functional>
 #include <opencv2/core.hpp>
+#include <opencv2/imgproc.hpp>
 
 #include "core/base/random.h"
 #include "core/vision/image_scale.h"
@@ -241,6 +242,55 @@ TEST(PuddleTracker, TinyEmptyAndChangingPicturesAreSurvived) {
   const FrontTrack track = tracker.Finish();
   EXPECT_TRUE(track.samples.empty());
   EXPECT_TRUE(track.picture.size_changed);
+}
+
+TEST(ReducePicture, TakesTheMeanOfEveryCell) {
+  // Sizes that leave odd columns and rows over; factor 6 for luma, 3 for
+  // chroma.
+  cv::RNG random(7);
+  Frame frame;
+  frame.luma.create(61, 100, CV_8UC1);
+  frame.cb.create(31, 50, CV_8UC1);
+  frame.cr.create(31, 50, CV_8UC1);
+  for (cv::Mat* plane : {&frame.luma, &frame.cb, &frame.cr}) {
+    random.fill(*plane, cv::RNG::UNIFORM, 0, 256);
+  }
+  const WorkPicture work = ReducePicture(frame, 6);
+  ASSERT_EQ(work.y.size(), cv::Size(16, 10));
+  ASSERT_EQ(work.cb.size(), work.y.size());
+  for (int r = 0; r < work.y.rows; ++r) {
+    for (int c = 0; c < work.y.cols; ++c) {
+      double luma = 0.0;  // of every second row
+      for (int k = 0; k < 6; k += 2) {
+        luma += cv::mean(frame.luma(cv::Rect(6 * c, 6 * r + k, 6, 1)))[0] / 3.0;
+      }
+      // Rounding to whole levels.
+      EXPECT_LE(std::abs(work.y.at<unsigned char>(r, c) - luma), 0.5 + 1e-9);
+      const double cb = cv::mean(frame.cb(cv::Rect(3 * c, 3 * r, 3, 3)))[0];
+      EXPECT_LE(std::abs(work.cb.at<unsigned char>(r, c) - cb), 0.5 + 1e-9);
+    }
+  }
+}
+
+TEST(ShiftFinder, FollowsAShakeAndSeesAKnock) {
+  // Blobs of the size of a tile's marks; whole-pixel truth.
+  cv::RNG random(3);
+  cv::Mat noise(260, 400, CV_8UC1), ground;
+  random.fill(noise, cv::RNG::UNIFORM, 0, 256);
+  cv::GaussianBlur(noise, ground, {0, 0}, 2.5);
+  cv::normalize(ground, ground, 20, 235, cv::NORM_MINMAX);
+  const auto view = [&](int x, int y) {
+    return ground(cv::Rect(40 - x, 40 - y, 320, 180)).clone();
+  };
+  ShiftFinder finder(view(0, 0));
+  for (int i = 0; i < 60; ++i) {
+    const int x = (i < 30 ? 0 : 23) + i % 3 - 1;
+    const int y = (i < 30 ? 0 : -14) + i % 2;
+    const cv::Point2f shift = finder.Find(view(x, y));
+    // A twentieth of a px of the small picture: a third of one in the film.
+    EXPECT_NEAR(shift.x, x, 0.05) << i;
+    EXPECT_NEAR(shift.y, y, 0.05) << i;
+  }
 }
 
 TEST(ImageScale, ReadsMillimetresOffARuler) {
