@@ -10,6 +10,7 @@ std::vector<Command> AddCommands(CLI::App& parent) {
           AddPlanCommand(parent),
           AddMediumCommand(parent),
           AddMixCommand(parent),
+          AddBenchCommand(parent),
           AddLearnCommand(parent),
           AddBrandsCommand(parent),
           AddForgetCommand(parent),

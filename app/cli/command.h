@@ -30,6 +30,8 @@ Command AddMixCommand(CLI::App& parent);
 Command AddLearnCommand(CLI::App& parent);
 Command AddBrandsCommand(CLI::App& parent);
 Command AddListBrandsCommand(CLI::App& parent);  ///< brands without --plot
+Command AddBenchCommand(CLI::App& parent);
+Command AddBenchWithoutFilmsCommand(CLI::App& parent);
 // book_commands.cc
 Command AddForgetCommand(CLI::App& parent);
 Command AddExportCommand(CLI::App& parent);

@@ -4,9 +4,25 @@
 #include <ostream>
 #include <utility>
 
-#include "app/cli/measure_options.h"
-
 namespace flowkin {
+
+const char* AdviceName(DoseAdvice advice) {
+  switch (advice) {
+    case DoseAdvice::kAdd:
+      return "add";
+    case DoseAdvice::kMatch:
+      return "match";
+    case DoseAdvice::kMeasure:
+    case DoseAdvice::kTooCoarse:
+    case DoseAdvice::kCannot:
+      return "measure";
+    case DoseAdvice::kRescue:
+      return "rescue";
+    case DoseAdvice::kLimit:
+      return "limit";
+  }
+  return "";
+}
 
 std::string SpokenName(std::string name) {
   for (char& c : name) {
@@ -20,6 +36,7 @@ void AddComparison(Json& document, const Comparison& comparison) {
   document["outcome"] = refused ? "refused" : "measured";
   document["reason"] = refused ? Json(comparison.reason) : Json(nullptr);
   document["ratio"] = nullptr;
+  document["common_rel_sd"] = nullptr;
   document["verdict"] = nullptr;
   document["by_proxy"] = Json::array();
   if (refused) return;
@@ -28,6 +45,7 @@ void AddComparison(Json& document, const Comparison& comparison) {
                        {"high", JsonNumber(comparison.interval.high)},
                        {"level", JsonNumber(comparison.interval.level)},
                        {"rel_sd", JsonNumber(comparison.ratio.ln_ratio.sd, 3)}};
+  document["common_rel_sd"] = JsonNumber(comparison.common_rel_sd, 3);
   document["verdict"] = MatchVerdictName(comparison.verdict);
   for (const ProxyRatio& proxy : comparison.by_proxy) {
     document["by_proxy"].push_back(

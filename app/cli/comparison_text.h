@@ -4,7 +4,8 @@
 #include <string>
 
 #include "app/cli/terminal.h"
-#include "app/usecases/compare_cup.h"
+#include "core/dosing/choose_dose.h"
+#include "core/flow/compare.h"
 
 namespace flowkin {
 
@@ -20,6 +21,9 @@ void PrintComparison(std::ostream& out,
                      const Comparison& comparison,
                      double band,
                      double target);
+
+/// The contract's word for it: "add", "match", "measure", "rescue" or "limit".
+const char* AdviceName(DoseAdvice advice);
 
 /// "break_time" reads "break time" on screen.
 std::string SpokenName(std::string name);

@@ -89,7 +89,7 @@ void ReadThinner(const Json& document, CupHistory& cup) {
   }
 }
 
-struct KnownUnit {
+struct UnitSize {
   const char* kind;
   const char* name;
   double ml;
@@ -97,12 +97,12 @@ struct KnownUnit {
 // A drop: European Pharmacopoeia dropper, 20 to the gram. Teaspoons: 5 mL
 // metric, a third of half a US fluid ounce of 29.5735 mL. The rest: common
 // practice, no source; all meant to be replaced by her own calibration.
-constexpr KnownUnit kUnits[] = {{"drop", "drop", 0.05},
-                                {"ml", "mL", 1.0},
-                                {"gram", "gram", 1.0018},
-                                {"spray", "spray stroke", 0.13},
-                                {"teaspoon", "teaspoon", 5.0},
-                                {"teaspoon_us", "US teaspoon", 4.92892}};
+constexpr UnitSize kUnits[] = {{"drop", "drop", 0.05},
+                               {"ml", "mL", 1.0},
+                               {"gram", "gram", 1.0018},
+                               {"spray", "spray stroke", 0.13},
+                               {"teaspoon", "teaspoon", 5.0},
+                               {"teaspoon_us", "US teaspoon", 4.92892}};
 constexpr double kWaterDensity_g_per_ml = 0.9982;  // 20 degrees C
 
 /// "unit": {"kind": "drop", "ml": 0.046} or, counted on a scale,
@@ -113,10 +113,9 @@ void ReadUnit(const Json& document, DoseRequest& request) {
   const Json& unit = Object(*field, "unit");
   const std::string kind = Text(unit, "kind");
   DoseUnit read;
-  for (const KnownUnit& known : kUnits) {
-    if (kind == known.kind) read = {known.name, known.ml};
-  }
-  if (read.name.empty()) {
+  if (const auto known = KnownUnit(kind)) {
+    read = *known;
+  } else {
     throw Bad{{ErrorCode::kInvalidArgument,
                "unit.kind is '" + kind +
                    "', but must be drop, ml, gram, spray, teaspoon or "
@@ -210,6 +209,12 @@ CupDocument FromJson(const Json& document) {
     test.added_ml = NeededNumber(entry, name + ".", "added_ml");
     test.ratio = NeededNumber(entry, name + ".", "ratio");
     test.rel_sd = Number(entry, name + ".", "rel_sd").value_or(test.rel_sd);
+    const double films = Number(entry, name + ".", "films").value_or(1.0);
+    if (!(films >= 1.0 && films <= 1000.0)) {
+      throw Bad{{ErrorCode::kInvalidArgument,
+                 name + ".films must be a count of 1 to 1000."}};
+    }
+    test.films = static_cast<std::size_t>(films);
     request.cup.tests.push_back(test);
   }
   return cup;
@@ -251,6 +256,13 @@ std::size_t SequenceLength(const std::string& text, std::size_t at) {
 }
 
 }  // namespace
+
+std::optional<DoseUnit> KnownUnit(const std::string& kind) {
+  for (const UnitSize& known : kUnits) {
+    if (kind == known.kind) return DoseUnit{known.name, known.ml};
+  }
+  return std::nullopt;
+}
 
 Result<void> CheckName(const std::string& what, const std::string& name) {
   const Error error{ErrorCode::kInvalidArgument,

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <istream>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -17,6 +18,10 @@ struct CupDocument {
   PaintKey paint;  ///< brand empty: unknown paint
   std::string batch;
 };
+
+/// A unit by its kind, of the usual size: "drop", "ml", "gram", "spray",
+/// "teaspoon" or "teaspoon_us"; empty for anything else.
+std::optional<DoseUnit> KnownUnit(const std::string& kind);
 
 /// One sentence where a brand's, colour's or batch's name cannot be kept: not
 /// UTF-8, longer than 200 bytes or with control characters. Empty names pass.

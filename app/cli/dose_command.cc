@@ -9,6 +9,7 @@
 #include <system_error>
 
 #include "app/cli/command.h"
+#include "app/cli/comparison_text.h"
 #include "app/cli/cup_document.h"
 
 namespace flowkin {
@@ -19,24 +20,6 @@ struct DoseArguments {
   std::string file;
   std::string store;
 };
-
-const char* AdviceName(DoseAdvice advice) {
-  switch (advice) {
-    case DoseAdvice::kAdd:
-      return "add";
-    case DoseAdvice::kMatch:
-      return "match";
-    case DoseAdvice::kMeasure:
-    case DoseAdvice::kTooCoarse:
-    case DoseAdvice::kCannot:
-      return "measure";
-    case DoseAdvice::kRescue:
-      return "rescue";
-    case DoseAdvice::kLimit:
-      return "limit";
-  }
-  return "";
-}
 
 Json IntervalDocument(double value, const Interval& interval) {
   Json document;

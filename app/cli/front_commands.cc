@@ -27,6 +27,12 @@ constexpr std::string_view kNoPictures[] = {"dose",
 bool NeedsNoPictures(int argc, char** argv) {
   if (argc < 2) return false;
   const std::string_view command = argv[1];
+  if (command == "bench" && argc > 2) {
+    // What is asked of a bench comes first; its films are measured there.
+    const std::string_view action = argv[2];
+    return action.substr(0, 1) != "-" && action != "test" &&
+           action != "correct";
+  }
   if (std::find(std::begin(kNoPictures), std::end(kNoPictures), command) ==
       std::end(kNoPictures)) {
     return false;
@@ -45,6 +51,7 @@ std::vector<Command> AddCommands(CLI::App& parent) {
           AddPlanCommand(parent),
           AddMediumCommand(parent),
           AddMixCommand(parent),
+          AddBenchWithoutFilmsCommand(parent),
           AddLearnCommand(parent),
           AddListBrandsCommand(parent),
           AddForgetCommand(parent),

@@ -6,6 +6,7 @@
 #include "app/cli/command.h"
 #include "app/cli/comparison_text.h"
 #include "app/cli/measure_options.h"
+#include "app/cli/measurement_text.h"
 #include "app/usecases/measure_clip.h"
 
 namespace flowkin {
@@ -18,27 +19,6 @@ struct Flags {
   std::optional<std::string> trace;
   bool json = false;
 };
-
-Json EventsDocument(const FlowMeasurement& measurement) {
-  Json events = Json::object();
-  switch (measurement.kind) {
-    case TestKind::kStream:
-      events["lift_s"] = JsonNumber(measurement.lift_s);
-      events["break_s"] = JsonNumber(measurement.break_s);
-      events["drips_s"] = Json::array();
-      for (const double drip_s : measurement.drips_s) {
-        events["drips_s"].push_back(JsonNumber(drip_s));
-      }
-      break;
-    case TestKind::kLevel:
-      events["laid_s"] = JsonNumber(measurement.laid_s);
-      break;
-    case TestKind::kPuddle:
-      events["start_s"] = JsonNumber(measurement.start_s);
-      break;
-  }
-  return events;
-}
 
 Json ViscosityDocument(const MeasuredClip& measured) {
   if (!measured.kinematic_viscosity_mm2_s) return nullptr;

@@ -2,7 +2,6 @@
 
 #include <CLI/CLI.hpp>
 #include <chrono>
-#include <cstdio>
 #include <map>
 #include <ostream>
 #include <utility>
@@ -69,18 +68,6 @@ void ProgressBar::Show(double share) {
                 << std::string(static_cast<std::size_t>(kBarWidth - filled),
                                ' ')
                 << "] " << percent << " %" << std::flush;
-}
-
-std::string Digits(double value, int digits) {
-  char text[64];
-  std::snprintf(text, sizeof(text), "%.*g", digits, value);
-  return text;
-}
-
-std::string Fixed(double value, int decimals) {
-  char text[400];
-  std::snprintf(text, sizeof(text), "%.*f", decimals, value);
-  return text;
 }
 
 }  // namespace flowkin

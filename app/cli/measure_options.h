@@ -44,10 +44,4 @@ class ProgressBar {
   int shown_percent_ = -1;
 };
 
-/// `value` with `digits` significant digits, without an exponent where the
-/// number is of everyday size.
-std::string Digits(double value, int digits);
-/// `value` with `decimals` places.
-std::string Fixed(double value, int decimals);
-
 }  // namespace flowkin

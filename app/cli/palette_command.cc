@@ -52,24 +52,6 @@ std::string AdviceSentence(const DoseReport& report, double volume_ml) {
   return "";
 }
 
-const char* AdviceName(DoseAdvice advice) {
-  switch (advice) {
-    case DoseAdvice::kAdd:
-      return "add";
-    case DoseAdvice::kMatch:
-      return "match";
-    case DoseAdvice::kRescue:
-      return "rescue";
-    case DoseAdvice::kLimit:
-      return "limit";
-    case DoseAdvice::kMeasure:
-    case DoseAdvice::kTooCoarse:
-    case DoseAdvice::kCannot:
-      break;
-  }
-  return "measure";
-}
-
 Json CupDocument(const PaletteSet& set,
                  const PaletteCup& cup,
                  const JudgedCup& judged) {

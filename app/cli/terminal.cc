@@ -50,6 +50,18 @@ Json JsonNumber(const std::optional<double>& value, int digits) {
   return value ? JsonNumber(*value, digits) : Json(nullptr);
 }
 
+std::string Digits(double value, int digits) {
+  char text[64];
+  std::snprintf(text, sizeof(text), "%.*g", digits, value);
+  return text;
+}
+
+std::string Fixed(double value, int decimals) {
+  char text[400];
+  std::snprintf(text, sizeof(text), "%.*f", decimals, value);
+  return text;
+}
+
 void PrintDocument(Terminal& terminal, const Json& document) {
   terminal.out << document.dump(2, ' ', false, Json::error_handler_t::replace)
                << '\n';

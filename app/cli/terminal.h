@@ -39,6 +39,12 @@ using Json = nlohmann::ordered_json;
 Json JsonNumber(double value, int digits = 6);
 Json JsonNumber(const std::optional<double>& value, int digits = 6);
 
+/// `value` with `digits` significant digits, without an exponent where the
+/// number is of everyday size.
+std::string Digits(double value, int digits);
+/// `value` with `decimals` places.
+std::string Fixed(double value, int decimals);
+
 /// Writes one document and a line end. Bytes that are no UTF-8 (a file name
 /// can hold any) are replaced, never dropped silently.
 void PrintDocument(Terminal& terminal, const Json& document);

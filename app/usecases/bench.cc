@@ -138,7 +138,7 @@ std::optional<DoseRequest> RequestFor(const BenchCup& cup,
 }
 
 std::vector<FilmTally> Tally(const BenchCup& cup,
-                             const BenchSettings& settings,
+                             TestKind usual,
                              const std::set<TestKind>& wanted_kinds,
                              const std::vector<const BenchTest*>& counting,
                              int wanted) {
@@ -164,11 +164,25 @@ std::vector<FilmTally> Tally(const BenchCup& cup,
     }
     list.push_back(tally);
   }
-  // Her usual test first.
+  // The usual test first.
   std::stable_partition(list.begin(), list.end(), [&](const FilmTally& tally) {
-    return tally.test == settings.test;
+    return tally.test == usual;
   });
   return list;
+}
+
+/// The test she films: that of the newest film that counts.
+TestKind UsualTest(const PaletteSession& session) {
+  const BenchTest* newest = nullptr;
+  for (const BenchCup& cup : session.cups()) {
+    for (const BenchTest& test : cup.tests) {
+      if (test.Counts() && (newest == nullptr || newest->id < test.id)) {
+        newest = &test;
+      }
+    }
+  }
+  return newest != nullptr ? newest->film.measurement.kind
+                           : session.settings().test;
 }
 
 std::optional<UtcTime> LastFilm(const std::vector<const BenchTest*>& tests) {
@@ -193,11 +207,14 @@ BoardCup Card(const BenchCup& cup, UtcTime now) {
   std::optional<UtcTime> stirred = cup.stirred_at;
   if (!cup.tests.empty()) {
     const UtcTime filmed = cup.tests.back().at;
-    card.minutes_since_film = MinutesBetween(filmed, now);
+    // Clocks are set back now and then.
+    card.minutes_since_film = std::max(0.0, MinutesBetween(filmed, now));
     // A test begins with stirring.
     if (!stirred || *stirred < filmed) stirred = filmed;
   }
-  if (stirred) card.minutes_since_stirred = MinutesBetween(*stirred, now);
+  if (stirred) {
+    card.minutes_since_stirred = std::max(0.0, MinutesBetween(*stirred, now));
+  }
   return card;
 }
 
@@ -328,6 +345,22 @@ Result<void> Bench::CloseSession(UtcTime now) {
 
 Result<void> Bench::ReopenSession(UtcTime now) {
   return impl_->Do(SessionReopened{}, now);
+}
+
+Result<std::vector<std::string>> Bench::NeededFilms() const {
+  const auto lines = impl_->store.Sessions();
+  if (!lines) return lines.error();
+  std::vector<std::string> films;
+  for (const SessionLine& line : *lines) {
+    if (line.closed) continue;
+    auto entries = impl_->store.Since(line.id, 0);
+    if (!entries) return entries.error();
+    PaletteSession session;
+    for (LogEntry& entry : *entries) session.Append(std::move(entry));
+    const auto own = session.Films();
+    films.insert(films.end(), own.begin(), own.end());
+  }
+  return films;
 }
 
 bool Bench::HasSession() const { return impl_->id != 0; }
@@ -563,7 +596,8 @@ void Bench::Impl::FillBaseCoat(const BenchCup& base,
       card.recheck = StepReason::kRoomMoved;
     }
   }
-  card.films = Tally(base, settings, kinds, counting, settings.base_films);
+  card.films =
+      Tally(base, UsualTest(session), kinds, counting, settings.base_films);
   for (const FilmTally& tally : card.films) {
     if (tally.wanted_more == 0) continue;
     const bool stir = tally.counted == 0;
@@ -583,7 +617,7 @@ void Bench::Impl::FillBaseCoat(const BenchCup& base,
   if (card.recheck != StepReason::kNone) {
     card.step.kind = StepKind::kStirAndFilm;
     card.step.reason = card.recheck;
-    card.step.test = settings.test;
+    card.step.test = card.films.front().test;
     card.step.films = settings.base_films;
   }
 }
@@ -605,8 +639,9 @@ void Bench::Impl::FillCup(const BenchCup& cup,
   for (const BenchTest* test : counting) {
     kinds.insert(test->film.measurement.kind);
   }
-  if (kinds.empty()) kinds.insert(settings.test);
-  card.films = Tally(cup, settings, kinds, counting, settings.cup_films);
+  const TestKind usual = UsualTest(session);
+  if (kinds.empty()) kinds.insert(usual);
+  card.films = Tally(cup, usual, kinds, counting, settings.cup_films);
 
   if (analysis.now) card.comparison = analysis.now->comparison;
   card.before_addition = analysis.now && !filmed_now;
@@ -761,7 +796,7 @@ Result<Board> Bench::State(UtcTime now) const {
       kinds.insert(test->film.measurement.kind);
     }
   }
-  if (kinds.empty()) kinds.insert(board.settings.test);
+  if (kinds.empty()) kinds.insert(UsualTest(session));
   if (base != nullptr) {
     BoardCup card = Card(*base, now);
     impl_->FillBaseCoat(*base, kinds, now, card);

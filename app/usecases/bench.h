@@ -154,6 +154,8 @@ class Bench {
   Result<void> CloseSession(UtcTime now);
   Result<void> ReopenSession(UtcTime now);
   bool HasSession() const;
+  /// Films that any session which is not closed refers to, for FilmShelf.
+  Result<std::vector<std::string>> NeededFilms() const;
   const PaletteSession& session() const;
   /// Takes in what other programs wrote meanwhile; true if there was anything.
   /// Cheap enough to be called twice a second.

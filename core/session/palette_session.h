@@ -62,7 +62,7 @@ struct BenchSettings {
   double band = 0.15;                 ///< see CompareOptions, 0.02 to 1
   double smallest_step_ml = 0.25;     ///< what can be measured out, > 0
   std::optional<DoseUnit> unit;       ///< for cups without their own
-  TestKind test = TestKind::kStream;  ///< the test she films by default
+  TestKind test = TestKind::kStream;  ///< until one was filmed
   int base_films = 3;                 ///< wanted of the base coat, 1 to 20
   int cup_films = 1;  ///< wanted of a cup after a change, 1 to 20
   /// A cup is filmed again before the pour when its last film is older.
