@@ -39,6 +39,9 @@ constexpr double kSlowExponent = 0.108;
 constexpr double kStoppedExponent = 0.085;
 // A puddle that is still fed grows with t^(1/2).
 constexpr double kPouringExponent = 0.38;
+// What is seen before the law's own beginning must still be fed: a volume that
+// grows with t^(1/2) or faster makes the radius grow with t^((3/2 + 1) / 8).
+constexpr double kFedExponent = 0.3;
 // Axes ratio of the outline.
 constexpr double kMostStretch = 0.12;  // (a - b) / (a + b): camera 38 deg off
 // A step of the centre from one outline to the next counts as a jump above
@@ -132,8 +135,6 @@ LawFit FitLaw(const std::vector<double>& t,
   options.upper = {400.0, std::log(1e4 * span)};
   const FitResult fit = FitNonlinear(model, y, s, start, options);
   if (!fit.IsUsable() || fit.at_bound[1]) return law;
-  // The puddle was there before the law's own beginning: not this law.
-  if (t_begin - std::exp(fit.parameters[1]) > t.front()) return law;
   law.usable = true;
   law.ln_rate = fit.parameters[0];
   law.origin_s = t_begin - std::exp(fit.parameters[1]);
@@ -415,7 +416,14 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
   }
   // The earliest begin without a trend that later begins do not have as well.
   double least_trend = std::numeric_limits<double>::infinity();
-  for (const LawFit& f : fits) {
+  for (LawFit& f : fits) {
+    const auto before = static_cast<std::size_t>(
+        std::lower_bound(t.begin(), t.end(), f.origin_s) - t.begin());
+    if (f.usable && before >= 2) {
+      f.usable =
+          track.start_s &&
+          ExponentFrom(t, ln_r, 0, before, *track.start_s) >= kFedExponent;
+    }
     if (f.usable) least_trend = std::min(least_trend, f.trend);
   }
   for (const LawFit& f : fits) {

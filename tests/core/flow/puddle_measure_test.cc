@@ -300,6 +300,31 @@ TEST(PuddleMeasure, RefusesATiltedTileButNotATiltedCamera) {
   EXPECT_EQ(MeasurePuddle(slanted, {}).outcome, Outcome::kMeasured);
 }
 
+TEST(PuddleMeasure, ThePourMayBeInFullView) {
+  // A thin nozzle hides nothing: the outline is whole from the first half
+  // second on, long before the law of the fixed volume begins.
+  Scene scene;
+  scene.hand_gone_s = 0.5 - scene.pour_s;
+  const FlowMeasurement seen = Measure(scene);
+  ASSERT_EQ(seen.outcome, Outcome::kMeasured) << seen.reason;
+  const Estimate& ln_nu = *seen.ln_kinematic_viscosity_mm2_s;
+  EXPECT_LE(std::abs(ln_nu.value - std::log(scene.nu_mm2_s)), 2.0 * ln_nu.sd);
+
+  // An outline that hardly grows before that, as a cup's rim does, is no pour.
+  scene.change = [](double mm, double t_s) {
+    return t_s < 1.2 ? 9.0 + 0.01 * t_s : mm;
+  };
+  const Scene poured;
+  const double law_begins_s = poured.start_s + poured.pour_s;
+  ASSERT_LT(poured.start_s + 1.2, law_begins_s);
+  Random random(1);
+  FrontTrack rim = Film(scene, random);
+  std::erase_if(rim.samples, [&](const FrontSample& s) {
+    return s.t_s > scene.start_s + 1.2 && s.t_s < law_begins_s + 0.6;
+  });
+  EXPECT_EQ(MeasurePuddle(rim, {}).outcome, Outcome::kRefused);
+}
+
 TEST(PuddleMeasure, AKnockedCameraIsNoTiltedTile) {
   Random random(1);
   const FrontTrack quiet = Film(Scene{}, random);
