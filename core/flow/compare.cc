@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "core/base/check.h"
+#include "core/base/cholesky.h"
 #include "core/base/distributions.h"
 #include "core/flow/physics.h"
 
@@ -156,27 +157,13 @@ Difference Subtract(const Group& group) {
   return d;
 }
 
-/// Solves a small symmetric positive system by Cholesky.
-std::vector<double> Solve(std::vector<std::vector<double>> a,
+/// Solves a x = b for a covariance matrix `a`.
+std::vector<double> Solve(const std::vector<std::vector<double>>& a,
                           std::vector<double> b) {
-  const std::size_t n = b.size();
-  for (std::size_t j = 0; j < n; ++j) {
-    for (std::size_t k = 0; k < j; ++k) a[j][j] -= a[j][k] * a[j][k];
-    FLOWKIN_CHECK(a[j][j] > 0.0);
-    a[j][j] = std::sqrt(a[j][j]);
-    for (std::size_t i = j + 1; i < n; ++i) {
-      for (std::size_t k = 0; k < j; ++k) a[i][j] -= a[i][k] * a[j][k];
-      a[i][j] /= a[j][j];
-    }
-  }
-  for (std::size_t i = 0; i < n; ++i) {
-    for (std::size_t k = 0; k < i; ++k) b[i] -= a[i][k] * b[k];
-    b[i] /= a[i][i];
-  }
-  for (std::size_t i = n; i-- > 0;) {
-    for (std::size_t k = i + 1; k < n; ++k) b[i] -= a[k][i] * b[k];
-    b[i] /= a[i][i];
-  }
+  std::vector<double> flat;
+  flat.reserve(b.size() * b.size());
+  for (const auto& row : a) flat.insert(flat.end(), row.begin(), row.end());
+  FLOWKIN_CHECK(SolvePositive(flat, b));
   return b;
 }
 

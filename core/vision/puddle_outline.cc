@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <span>
 #include <vector>
 
+#include "core/base/cholesky.h"
 #include "core/vision/puddle_picture.h"
 
 namespace flowkin {
@@ -23,36 +25,15 @@ constexpr double kRaySpacingPx = 3.0;
 constexpr double kTukey = 4.685;
 constexpr double kMadToSd = 1.4826;
 
+// Rays on too short an arc to fix a shape; each adds about one.
+constexpr double kLeastPivot = 1e-9;
+
 template <typename T>
 T MedianOf(std::vector<T>& v) {
   if (v.empty()) return T{};
   const auto mid = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
   std::nth_element(v.begin(), mid, v.end());
   return *mid;
-}
-
-// Solves the symmetric positive system a x = b of n <= 7 by Cholesky.
-bool SolveNormal(std::array<std::array<double, 7>, 7>& a,
-                 std::array<double, 7>& b,
-                 std::size_t n) {
-  for (std::size_t j = 0; j < n; ++j) {
-    for (std::size_t k = 0; k < j; ++k) a[j][j] -= a[j][k] * a[j][k];
-    if (!(a[j][j] > 1e-9)) return false;
-    a[j][j] = std::sqrt(a[j][j]);
-    for (std::size_t i = j + 1; i < n; ++i) {
-      for (std::size_t k = 0; k < j; ++k) a[i][j] -= a[i][k] * a[j][k];
-      a[i][j] /= a[j][j];
-    }
-  }
-  for (std::size_t i = 0; i < n; ++i) {
-    for (std::size_t k = 0; k < i; ++k) b[i] -= a[i][k] * b[k];
-    b[i] /= a[i][i];
-  }
-  for (std::size_t i = n; i-- > 0;) {
-    for (std::size_t k = i + 1; k < n; ++k) b[i] -= a[k][i] * b[k];
-    b[i] /= a[i][i];
-  }
-  return true;
 }
 
 struct Basis {
@@ -205,17 +186,21 @@ struct ShapeFitter {
       }
     }
     for (int pass = 0; pass < 6; ++pass) {
-      std::array<std::array<double, 7>, 7> a{};
+      std::array<double, 49> a{};
       std::array<double, 7> b{};
       for (std::size_t j = 0; j < n; ++j) {
         for (std::size_t r = 0; r < terms; ++r) {
           b[r] += fit.weight[j] * rows[j][r] * z[j];
           for (std::size_t c = 0; c < terms; ++c) {
-            a[r][c] += fit.weight[j] * rows[j][r] * rows[j][c];
+            a[r * terms + c] += fit.weight[j] * rows[j][r] * rows[j][c];
           }
         }
       }
-      if (!SolveNormal(a, b, terms)) return {};
+      if (!SolvePositive(std::span(a).first(terms * terms),
+                         std::span(b).first(terms),
+                         kLeastPivot)) {
+        return {};
+      }
       fit.p = b;
       for (std::size_t j = 0; j < n; ++j) {
         double v = 0.0;
