@@ -137,6 +137,21 @@ ExitStatus RunBackup(const TransferArguments& arguments, Terminal& terminal) {
   return ExitStatus::kDone;
 }
 
+Command AddTransfer(CLI::App& parent,
+                    const char* name,
+                    const char* description,
+                    const char* file,
+                    ExitStatus (*run)(const TransferArguments&, Terminal&)) {
+  auto arguments = std::make_shared<TransferArguments>();
+  CLI::App* app = parent.add_subcommand(name, description);
+  app->add_flag("--json", arguments->json, "Print one JSON document");
+  AddStoreOption(*app, arguments->store);
+  app->add_option("FILE", arguments->file, file);
+  return {app, [arguments, run](Terminal& terminal) {
+            return run(*arguments, terminal);
+          }};
+}
+
 }  // namespace
 
 Command AddForgetCommand(CLI::App& parent) {
@@ -158,39 +173,30 @@ Command AddForgetCommand(CLI::App& parent) {
 }
 
 Command AddExportCommand(CLI::App& parent) {
-  auto arguments = std::make_shared<TransferArguments>();
-  CLI::App* app = parent.add_subcommand(
-      "export", "Writes the brand book as JSON, to keep or to give away");
-  app->add_flag("--json", arguments->json, "Print one JSON document");
-  AddStoreOption(*app, arguments->store);
-  app->add_option("FILE", arguments->file, "Without it, standard output");
-  return {app, [arguments](Terminal& terminal) {
-            return RunExport(*arguments, terminal);
-          }};
+  return AddTransfer(parent,
+                     "export",
+                     "Writes the brand book as JSON, to keep or to give away",
+                     "Without it, standard output",
+                     RunExport);
 }
 
 Command AddImportCommand(CLI::App& parent) {
-  auto arguments = std::make_shared<TransferArguments>();
-  CLI::App* app = parent.add_subcommand(
-      "import", "Merges an exported brand book into this one");
-  app->add_flag("--json", arguments->json, "Print one JSON document");
-  AddStoreOption(*app, arguments->store);
-  app->add_option("FILE", arguments->file, "Without it, standard input");
-  return {app, [arguments](Terminal& terminal) {
-            return RunImport(*arguments, terminal);
-          }};
+  return AddTransfer(parent,
+                     "import",
+                     "Merges an exported brand book into this one",
+                     "Without it, standard input",
+                     RunImport);
 }
 
 Command AddBackupCommand(CLI::App& parent) {
-  auto arguments = std::make_shared<TransferArguments>();
-  CLI::App* app = parent.add_subcommand(
-      "backup", "Copies the brand book, whole even while it is in use");
-  app->add_flag("--json", arguments->json, "Print one JSON document");
-  AddStoreOption(*app, arguments->store);
-  app->add_option("FILE", arguments->file, "New file")->required();
-  return {app, [arguments](Terminal& terminal) {
-            return RunBackup(*arguments, terminal);
-          }};
+  Command command =
+      AddTransfer(parent,
+                  "backup",
+                  "Copies the brand book, whole even while it is in use",
+                  "New file",
+                  RunBackup);
+  command.app->get_option("FILE")->required();
+  return command;
 }
 
 }  // namespace flowkin
