@@ -5,9 +5,9 @@
 #include <cstdio>
 #include <ostream>
 
-#include "app/cli/amounts.h"
 #include "app/cli/comparison_text.h"
 #include "app/cli/measurement_text.h"
+#include "app/usecases/amounts.h"
 
 namespace flowkin {
 namespace {

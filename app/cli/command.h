@@ -27,6 +27,11 @@ Command AddPlanCommand(CLI::App& parent);
 // medium_command.cc
 Command AddMediumCommand(CLI::App& parent);
 Command AddMixCommand(CLI::App& parent);
+Command AddShelfCommand(CLI::App& parent);
+Command AddReadyCommand(CLI::App& parent);
+Command AddJournalCommand(CLI::App& parent);
+Command AddPrintCommand(CLI::App& parent);
+Command AddCellsCommand(CLI::App& parent);
 Command AddLearnCommand(CLI::App& parent);
 Command AddBrandsCommand(CLI::App& parent);
 Command AddListBrandsCommand(CLI::App& parent);  ///< brands without --plot

@@ -22,7 +22,10 @@ constexpr std::string_view kNoPictures[] = {"dose",
                                             "brands",
                                             "plan",
                                             "medium",
-                                            "mix"};
+                                            "mix",
+                                            "ready",
+                                            "shelf",
+                                            "journal"};
 
 bool NeedsNoPictures(int argc, char** argv) {
   if (argc < 2) return false;
@@ -52,6 +55,9 @@ std::vector<Command> AddCommands(CLI::App& parent) {
           AddMediumCommand(parent),
           AddMixCommand(parent),
           AddBenchWithoutFilmsCommand(parent),
+          AddShelfCommand(parent),
+          AddReadyCommand(parent),
+          AddJournalCommand(parent),
           AddLearnCommand(parent),
           AddListBrandsCommand(parent),
           AddForgetCommand(parent),

@@ -6,9 +6,9 @@
 #include <utility>
 #include <vector>
 
-#include "app/cli/amounts.h"
 #include "app/cli/command.h"
 #include "app/cli/plan_document.h"
+#include "app/usecases/amounts.h"
 #include "app/usecases/make_medium.h"
 
 namespace flowkin {

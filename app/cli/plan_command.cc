@@ -6,9 +6,10 @@
 #include <utility>
 #include <vector>
 
-#include "app/cli/amounts.h"
 #include "app/cli/command.h"
 #include "app/cli/plan_document.h"
+#include "app/cli/shelf_document.h"
+#include "app/usecases/amounts.h"
 
 namespace flowkin {
 namespace {
@@ -18,7 +19,7 @@ struct PlanArguments {
   bool us = false;
   bool list = false;
   bool no_edges = false;
-  std::string file, techniques, technique, parts, by;
+  std::string file, techniques, technique, parts, by, shelf, today;
   std::vector<std::string> canvases, rounds, colours;
   std::optional<int> count, tests;
   std::optional<double> waste, reserve, water, tilt_deg, tilting_s, nu;
@@ -96,6 +97,15 @@ Result<PlanRequest> Gather(const PlanArguments& arguments,
     const Result<PlannedPaint> colour = ReadColour(text);
     if (!colour) return colour.error();
     request.colours.push_back(*colour);
+  }
+  if (!arguments.shelf.empty()) {
+    const Result<Day> today = ReadToday(arguments.today);
+    if (!today) return today.error();
+    const auto shelf = ReadShelf(arguments.shelf, terminal.in);
+    if (!shelf) return shelf.error();
+    for (LeftOver& left_over : UsableLeftOvers(*shelf, *today)) {
+      request.left_overs.push_back(std::move(left_over));
+    }
   }
   if (!arguments.parts.empty()) {
     const auto parts = ReadParts(arguments.parts);
@@ -308,6 +318,9 @@ Command AddPlanCommand(CLI::App& parent) {
   app->add_option("--colours",
                   arguments->colours,
                   "Colours as NAME, NAME:SHARE or NAME:SHARE:BODY");
+  app->add_option(
+      "--shelf", arguments->shelf, "Left-overs to use first, as JSON");
+  app->add_option("--today", arguments->today, "Another day than today");
   app->add_option("--parts", arguments->parts, "Base to varnish, as 4:1");
   app->add_option("--by", arguments->by, "Parts by volume or by weight")
       ->check(CLI::IsMember({"volume", "weight"}));

@@ -78,25 +78,6 @@ Support ReadSupportObject(const JsonFields& fields) {
   return support;
 }
 
-LeftOver ReadLeftOver(const JsonFields& fields) {
-  LeftOver left_over;
-  left_over.name = fields.NeededText("name");
-  const std::string role = fields.Text("role");
-  if (role == "medium") {
-    left_over.medium = true;
-  } else if (role == "base coat") {
-    left_over.role = PourRole::kBaseCoat;
-  } else if (role == "activator") {
-    left_over.role = PourRole::kActivator;
-  } else if (!role.empty() && role != "colour") {
-    fields.RefuseValue("role",
-                       "must be base coat, colour, activator or medium");
-  }
-  left_over.volume_ml = fields.NeededNumber("volume_ml");
-  left_over.age_days = fields.Number("age_days", 0.0);
-  return left_over;
-}
-
 Technique ReadTechniqueObject(const JsonFields& fields, Technique technique) {
   technique.name = fields.NeededText("name");
   if (fields.Has("what")) technique.what = fields.Text("what");
@@ -331,6 +312,25 @@ MediumRecipe ReadMediumRecipe(const JsonFields& fields) {
   recipe.varnish.volume_solids =
       fields.Number("varnish_volume_solids", recipe.varnish.volume_solids);
   return recipe;
+}
+
+LeftOver ReadLeftOver(const JsonFields& fields) {
+  LeftOver left_over;
+  left_over.name = fields.NeededText("name");
+  const std::string role = fields.Text("role");
+  if (role == "medium") {
+    left_over.medium = true;
+  } else if (role == "base coat") {
+    left_over.role = PourRole::kBaseCoat;
+  } else if (role == "activator") {
+    left_over.role = PourRole::kActivator;
+  } else if (!role.empty() && role != "colour") {
+    fields.RefuseValue("role",
+                       "must be base coat, colour, activator or medium");
+  }
+  left_over.volume_ml = fields.NeededNumber("volume_ml");
+  left_over.age_days = fields.Number("age_days", 0.0);
+  return left_over;
 }
 
 Json SpanDocument(const Span& span) {

@@ -39,5 +39,6 @@ Json TechniqueDocument(const Technique& technique);
 /// paint.
 void ReadMaterial(const JsonFields& fields, Material& material);
 MediumRecipe ReadMediumRecipe(const JsonFields& fields);
+LeftOver ReadLeftOver(const JsonFields& fields);
 
 }  // namespace flowkin

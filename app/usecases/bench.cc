@@ -479,6 +479,41 @@ Result<void> Bench::TakeNote(std::optional<CupId> cup,
   return impl_->Do(NoteTaken{cup, text}, now);
 }
 
+Result<void> Bench::RecordPour(PourMade pour, UtcTime now) {
+  const Result<Board> board = State(now);
+  if (!board) return board.error();
+  pour.band = board->settings.band;
+  pour.cups.clear();
+  for (const BoardCup& cup : board->cups) {
+    if (cup.base_coat) continue;
+    PouredCup poured;
+    poured.cup = cup.id;
+    poured.label = cup.details.label;
+    poured.role = cup.details.role;
+    poured.target = cup.details.target_ratio;
+    if (cup.comparison && cup.comparison->outcome == Outcome::kMeasured &&
+        !cup.before_addition) {
+      poured.ln_ratio = cup.comparison->ratio.ln_ratio;
+      poured.interval = cup.comparison->interval;
+    }
+    poured.water_share = cup.water_share;
+    pour.cups.push_back(std::move(poured));
+  }
+  return impl_->Do(pour, now);
+}
+
+Result<void> Bench::RecordPhoto(const PhotoTaken& photo, UtcTime now) {
+  return impl_->Do(photo, now);
+}
+
+Result<void> Bench::RecordFault(const FaultSeen& fault, UtcTime now) {
+  return impl_->Do(fault, now);
+}
+
+Result<void> Bench::JudgePour(const PourJudged& judged, UtcTime now) {
+  return impl_->Do(judged, now);
+}
+
 Result<void> Bench::Undo(UtcTime now) {
   return impl_->Do(Undone{impl_->session.NextUndo().value_or(0)}, now);
 }

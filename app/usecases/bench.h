@@ -188,6 +188,12 @@ class Bench {
   Result<void> TakeNote(std::optional<CupId> cup,
                         const std::string& text,
                         UtcTime now);
+  /// The cups' ratios and shares of water are taken from the board as it
+  /// stands; `pour` brings the rest.
+  Result<void> RecordPour(PourMade pour, UtcTime now);
+  Result<void> RecordPhoto(const PhotoTaken& photo, UtcTime now);
+  Result<void> RecordFault(const FaultSeen& fault, UtcTime now);
+  Result<void> JudgePour(const PourJudged& judged, UtcTime now);
   Result<void> Undo(UtcTime now);
   Result<void> Redo(UtcTime now);
 

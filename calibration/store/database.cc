@@ -75,8 +75,27 @@ CREATE TABLE session_entry(
   UNIQUE(session, number));
 )sql";
 
+// Format 4 can search the journal: one row per session, its name and every
+// word she wrote in it; session_store.cc adds to it with each entry.
+constexpr const char* kFormat4 = R"sql(
+CREATE VIRTUAL TABLE journal_text USING fts5(
+  text, tokenize = "unicode61 remove_diacritics 2", prefix = '2 3');
+INSERT INTO journal_text(rowid, text)
+  SELECT id, name || ' ' || coalesce((
+    SELECT group_concat(
+      coalesce(json_extract(body, '$.cup.label'), '') || ' ' ||
+      coalesce(json_extract(body, '$.cup.brand'), '') || ' ' ||
+      coalesce(json_extract(body, '$.cup.colour'), '') || ' ' ||
+      coalesce(json_extract(body, '$.text'), ''), ' ')
+    FROM session_entry
+    WHERE session = session.id AND kind IN ('cup_added', 'note_taken')
+      AND json_valid(body)), '')
+  FROM session;
+CREATE INDEX session_entry_by_kind ON session_entry(kind, session);
+)sql";
+
 constexpr std::array<const char*, Database::kFormatVersion> kMigrations = {
-    kFormat1, kFormat2, kFormat3};
+    kFormat1, kFormat2, kFormat3, kFormat4};
 
 }  // namespace
 

@@ -141,6 +141,35 @@ Json Write(const BenchSettings& settings) {
 
 // Reading.
 
+Json Write(const PourMade& pour) {
+  Json json = {{"technique", pour.technique},
+               {"band", pour.band},
+               {"text", pour.text},
+               {"cups", Json::array()}};
+  Put(json, "planned_ml", pour.planned_ml);
+  Put(json, "used_ml", pour.used_ml);
+  Put(json, "wet_mm", pour.wet_mm);
+  Put(json, "dry_mm", pour.dry_mm);
+  Put(json, "humidity_percent", pour.humidity_percent);
+  Put(json, "rested_min", pour.rested_min);
+  Put(json, "strained", pour.strained);
+  for (const PouredCup& cup : pour.cups) {
+    Json each = {{"cup", cup.cup},
+                 {"label", cup.label},
+                 {"role", CupRoleName(cup.role)},
+                 {"target", cup.target}};
+    if (cup.ln_ratio) each["ln_ratio"] = Write(*cup.ln_ratio);
+    if (cup.interval) {
+      each["interval"] = {{"low", cup.interval->low},
+                          {"high", cup.interval->high},
+                          {"level", cup.interval->level}};
+    }
+    Put(each, "water_share", cup.water_share);
+    json["cups"].push_back(std::move(each));
+  }
+  return json;
+}
+
 double Number(const Json& json) {
   return json.is_null() ? std::numeric_limits<double>::quiet_NaN()
                         : json.get<double>();
@@ -279,6 +308,38 @@ EntryNumber ReadNumber(const Json& json, const char* name) {
   return json.at(name).get<EntryNumber>();
 }
 
+PourMade ReadPour(const Json& json) {
+  PourMade pour;
+  pour.technique = Text(json, "technique");
+  pour.band = Number(json, "band");
+  pour.text = Text(json, "text");
+  pour.planned_ml = MaybeNumber(json, "planned_ml");
+  pour.used_ml = MaybeNumber(json, "used_ml");
+  pour.wet_mm = MaybeNumber(json, "wet_mm");
+  pour.dry_mm = MaybeNumber(json, "dry_mm");
+  pour.humidity_percent = MaybeNumber(json, "humidity_percent");
+  pour.rested_min = MaybeNumber(json, "rested_min");
+  if (json.contains("strained")) {
+    pour.strained = json["strained"].get<bool>();
+  }
+  for (const Json& each : json.at("cups")) {
+    PouredCup cup;
+    cup.cup = ReadNumber(each, "cup");
+    cup.label = Text(each, "label");
+    cup.role = FromName(each.at("role"), kRoles, CupRoleName);
+    cup.target = Number(each, "target");
+    cup.ln_ratio = MaybeEstimate(each, "ln_ratio");
+    if (const auto found = each.find("interval"); found != each.end()) {
+      cup.interval = Interval{Number(*found, "low"),
+                              Number(*found, "high"),
+                              Number(*found, "level")};
+    }
+    cup.water_share = MaybeNumber(each, "water_share");
+    pour.cups.push_back(std::move(cup));
+  }
+  return pour;
+}
+
 struct Reader {
   const char* kind;
   EntryWhat (*read)(const Json& json);
@@ -352,6 +413,28 @@ const Reader kReaders[] = {
        if (j.contains("cup")) note.cup = ReadNumber(j, "cup");
        note.text = Text(j, "text");
        return note;
+     }},
+    {"pour_made", [](const Json& j) -> EntryWhat { return ReadPour(j); }},
+    {"photo_taken",
+     [](const Json& j) -> EntryWhat {
+       PhotoTaken photo;
+       const auto kind = PhotoKindFromName(Text(j, "photo"));
+       if (!kind) throw Damaged{};
+       photo.kind = *kind;
+       photo.path = Text(j, "path");
+       if (j.contains("cup")) photo.cup = ReadNumber(j, "cup");
+       photo.text = Text(j, "text");
+       return photo;
+     }},
+    {"fault_seen",
+     [](const Json& j) -> EntryWhat {
+       return FaultSeen{Text(j, "fault"), Text(j, "text")};
+     }},
+    {"pour_judged",
+     [](const Json& j) -> EntryWhat {
+       const auto verdict = PourVerdictFromName(Text(j, "verdict"));
+       if (!verdict) throw Damaged{};
+       return PourJudged{*verdict, Text(j, "text")};
      }},
     {"undone",
      [](const Json& j) -> EntryWhat { return Undone{ReadNumber(j, "entry")}; }},
@@ -429,6 +512,22 @@ EntryText ToText(const EntryWhat& what) {
             Json body = {{"text", e.text}};
             Put(body, "cup", e.cup);
             return text("note_taken", body);
+          },
+          [&](const PourMade& e) { return text("pour_made", Write(e)); },
+          [&](const PhotoTaken& e) {
+            Json body = {{"photo", PhotoKindName(e.kind)},
+                         {"path", e.path},
+                         {"text", e.text}};
+            Put(body, "cup", e.cup);
+            return text("photo_taken", body);
+          },
+          [&](const FaultSeen& e) {
+            return text("fault_seen", {{"fault", e.fault}, {"text", e.text}});
+          },
+          [&](const PourJudged& e) {
+            return text(
+                "pour_judged",
+                {{"verdict", PourVerdictName(e.verdict)}, {"text", e.text}});
           },
           [&](const Undone& e) {
             return text("undone", {{"entry", e.entry}});

@@ -2,6 +2,9 @@
 
 #include <sqlite3.h>
 
+#include <algorithm>
+#include <cctype>
+#include <sstream>
 #include <utility>
 
 #include "calibration/store/entry_text.h"
@@ -10,6 +13,57 @@ namespace flowkin {
 namespace {
 
 constexpr int kFirstWithSessions = 3;
+constexpr int kFirstWithSearch = 4;
+
+/// What a search finds an entry by; empty for most.
+std::string SearchText(const EntryWhat& what) {
+  const auto of_cup = [](const CupDetails& cup) {
+    return cup.label + " " + cup.paint.brand + " " + cup.paint.colour;
+  };
+  if (const auto* added = std::get_if<CupAdded>(&what)) {
+    return of_cup(added->cup);
+  }
+  if (const auto* changed = std::get_if<CupChanged>(&what)) {
+    return of_cup(changed->details);
+  }
+  if (const auto* note = std::get_if<NoteTaken>(&what)) return note->text;
+  if (const auto* pour = std::get_if<PourMade>(&what)) {
+    return pour->technique + " " + pour->text;
+  }
+  if (const auto* photo = std::get_if<PhotoTaken>(&what)) return photo->text;
+  if (const auto* seen = std::get_if<FaultSeen>(&what)) {
+    return seen->fault + " " + seen->text;
+  }
+  if (const auto* judged = std::get_if<PourJudged>(&what)) {
+    return std::string(PourVerdictName(judged->verdict)) + " " + judged->text;
+  }
+  return {};
+}
+
+/// Every word as the beginning of one, all of them wanted.
+std::string MatchExpression(const std::string& words) {
+  std::string expression;
+  std::istringstream stream(words);
+  for (std::string word; stream >> word;) {
+    const bool counts = std::any_of(word.begin(), word.end(), [](char c) {
+      const auto byte = static_cast<unsigned char>(c);
+      return byte >= 0x80 || std::isalnum(byte) != 0;
+    });
+    if (!counts) continue;
+    std::string quoted;
+    for (const char c : word)
+      quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
+    expression += (expression.empty() ? "\"" : " \"") + quoted + "\"*";
+  }
+  return expression;
+}
+
+constexpr const char* kLines =
+    "SELECT s.id, s.name, s.begun_utc, s.closed, coalesce(e.number, 0),"
+    " coalesce(e.at_utc, s.begun_utc)"
+    " FROM session AS s LEFT JOIN session_entry AS e ON e.session = s.id"
+    " AND e.number = (SELECT max(number) FROM session_entry"
+    " WHERE session = s.id) ";
 
 Error DamagedTime() {
   return {ErrorCode::kUnreadable,
@@ -26,7 +80,45 @@ Error NoSession() {
 struct SessionStore::Impl {
   Database database;
   bool has_sessions = true;
+  bool has_search = true;
+
+  Result<std::vector<SessionLine>> Lines(Statement& statement) const;
+  int AddText(SessionId session, const std::string& text) const;
 };
+
+Result<std::vector<SessionLine>> SessionStore::Impl::Lines(
+    Statement& statement) const {
+  std::vector<SessionLine> lines;
+  while (statement.Step()) {
+    const auto begun = ParseUtc(statement.Text(2));
+    const auto last = ParseUtc(statement.Text(5));
+    if (!begun || !last) return DamagedTime();
+    lines.push_back({statement.Integer(0),
+                     statement.Text(1),
+                     *begun,
+                     *last,
+                     statement.Integer(4),
+                     statement.Integer(3) != 0});
+  }
+  if (statement.code() != SQLITE_OK) return database.Fail(statement.code());
+  return lines;
+}
+
+int SessionStore::Impl::AddText(SessionId session,
+                                const std::string& text) const {
+  if (text.empty()) return SQLITE_OK;
+  Statement known(database.connection(),
+                  "SELECT text FROM journal_text WHERE rowid = ?");
+  known.Bind(session);
+  const std::string before = known.Step() ? known.Text(0) + " " : "";
+  if (known.code() != SQLITE_OK) return known.code();
+  known.Reset();
+  Statement put(database.connection(),
+                "INSERT OR REPLACE INTO journal_text(rowid, text) VALUES(?,?)");
+  put.Bind(session).Bind(before + text);
+  put.Step();
+  return put.code();
+}
 
 SessionStore::SessionStore(std::unique_ptr<Impl> impl)
     : impl_(std::move(impl)) {}
@@ -43,44 +135,98 @@ Result<SessionStore> SessionStore::Open(const std::string& path,
   const Result<int> version = impl->database.Pragma("PRAGMA user_version");
   if (!version) return version.error();
   impl->has_sessions = *version >= kFirstWithSessions;
+  impl->has_search = *version >= kFirstWithSearch;
   return SessionStore(std::move(impl));
 }
 
 Result<std::vector<SessionLine>> SessionStore::Sessions() const {
-  std::vector<SessionLine> lines;
-  if (!impl_->has_sessions) return lines;
+  if (!impl_->has_sessions) return std::vector<SessionLine>();
+  Statement statement(impl_->database.connection(),
+                      std::string(kLines) + "ORDER BY 6 DESC, s.id DESC");
+  return impl_->Lines(statement);
+}
+
+Result<std::vector<SessionLine>> SessionStore::Search(const std::string& words,
+                                                      int most) const {
+  if (!impl_->has_sessions) return std::vector<SessionLine>();
+  const std::string expression = MatchExpression(words);
+  if (expression.empty()) {
+    Statement statement(impl_->database.connection(),
+                        std::string(kLines) + "ORDER BY s.id DESC LIMIT ?");
+    statement.Bind(std::int64_t{most});
+    return impl_->Lines(statement);
+  }
+  if (!impl_->has_search) {
+    return Error{ErrorCode::kRefused,
+                 "This brand book is of an older form that cannot be searched; "
+                 "open it once for writing."};
+  }
+  // The newest hits are picked before their lines are put together.
+  Statement statement(impl_->database.connection(),
+                      std::string(kLines) +
+                          "WHERE s.id IN (SELECT rowid FROM journal_text WHERE"
+                          " journal_text MATCH ? ORDER BY rowid DESC LIMIT ?)"
+                          " ORDER BY s.id DESC");
+  statement.Bind(expression).Bind(std::int64_t{most});
+  return impl_->Lines(statement);
+}
+
+Result<std::vector<SessionStore::SessionEntries>> SessionStore::Pours() const {
+  std::vector<SessionEntries> sessions;
+  if (!impl_->has_sessions) return sessions;
   Statement statement(
       impl_->database.connection(),
-      "SELECT s.id, s.name, s.begun_utc, s.closed, coalesce(e.number, 0),"
-      " coalesce(e.at_utc, s.begun_utc)"
-      " FROM session AS s LEFT JOIN session_entry AS e ON e.session = s.id"
-      " AND e.number = (SELECT max(number) FROM session_entry"
-      " WHERE session = s.id) ORDER BY 6 DESC, s.id DESC");
+      "SELECT session, number, at_utc, kind, body FROM session_entry"
+      " WHERE session IN (SELECT session FROM session_entry"
+      " WHERE kind = 'pour_made') AND kind IN ('pour_made', 'pour_judged',"
+      " 'fault_seen', 'room_measured', 'undone', 'redone')"
+      " ORDER BY session, number");
   while (statement.Step()) {
-    const auto begun = ParseUtc(statement.Text(2));
-    const auto last = ParseUtc(statement.Text(5));
-    if (!begun || !last) return DamagedTime();
-    lines.push_back({statement.Integer(0),
-                     statement.Text(1),
-                     *begun,
-                     *last,
-                     statement.Integer(4),
-                     statement.Integer(3) != 0});
+    const SessionId id = statement.Integer(0);
+    const auto at = ParseUtc(statement.Text(2));
+    if (!at) return DamagedTime();
+    auto what = FromText({statement.Text(3), statement.Text(4)});
+    if (!what) return what.error();
+    if (sessions.empty() || sessions.back().session != id) {
+      sessions.push_back({id, {}});
+    }
+    sessions.back().entries.push_back(
+        {statement.Integer(1), *at, std::move(*what)});
   }
   if (statement.code() != SQLITE_OK) {
     return impl_->database.Fail(statement.code());
   }
-  return lines;
+  return sessions;
+}
+
+Result<SessionLine> SessionStore::Line(SessionId session) const {
+  if (!impl_->has_sessions) return NoSession();
+  Statement statement(impl_->database.connection(),
+                      std::string(kLines) + "WHERE s.id = ?");
+  statement.Bind(session);
+  Result<std::vector<SessionLine>> lines = impl_->Lines(statement);
+  if (!lines) return lines.error();
+  if (lines->empty()) return NoSession();
+  return std::move(lines->front());
 }
 
 Result<SessionId> SessionStore::Begin(const std::string& name, UtcTime now) {
-  sqlite3* connection = impl_->database.connection();
+  Database& database = impl_->database;
+  sqlite3* connection = database.connection();
+  if (auto begun = database.Begin(); !begun) return begun.error();
   Statement insert(connection,
                    "INSERT INTO session(name, begun_utc) VALUES(?,?)");
   insert.Bind(name).Bind(FormatUtc(now));
   insert.Step();
-  if (insert.code() != SQLITE_OK) return impl_->database.Fail(insert.code());
-  return SessionId{sqlite3_last_insert_rowid(connection)};
+  int code = insert.code();
+  const SessionId id{sqlite3_last_insert_rowid(connection)};
+  if (code == SQLITE_OK) code = impl_->AddText(id, name);
+  if (code != SQLITE_OK) {
+    database.Rollback();
+    return database.Fail(code);
+  }
+  if (auto done = database.Commit(); !done) return done.error();
+  return id;
 }
 
 Result<EntryNumber> SessionStore::Append(SessionId session,
@@ -120,6 +266,10 @@ Result<EntryNumber> SessionStore::Append(SessionId session,
       .Bind(text.body);
   insert.Step();
   if (insert.code() != SQLITE_OK) return give_up(database.Fail(insert.code()));
+  if (const int code = impl_->AddText(session, SearchText(what));
+      code != SQLITE_OK) {
+    return give_up(database.Fail(code));
+  }
   const bool closes = std::holds_alternative<SessionClosed>(what);
   if (closes || std::holds_alternative<SessionReopened>(what)) {
     Statement mark(connection, "UPDATE session SET closed = ? WHERE id = ?");

@@ -42,6 +42,8 @@ class SessionStore {
 
   /// Newest entry first.
   Result<std::vector<SessionLine>> Sessions() const;
+  /// kInvalidArgument where there is no such session.
+  Result<SessionLine> Line(SessionId session) const;
   Result<SessionId> Begin(const std::string& name, UtcTime now);
 
   /// Writes an entry and gives it the next number of its session. `after`: the
@@ -57,6 +59,21 @@ class SessionStore {
   /// kInvalidArgument where there is no such session.
   Result<std::vector<LogEntry>> Since(SessionId session,
                                       EntryNumber after) const;
+
+  /// Sessions that hold every one of `words`, each as the beginning of a word,
+  /// in their name or in anything written down in them (cups, notes, faults,
+  /// photos, also what was taken back later); newest first, at most `most`.
+  /// No words: the newest sessions.
+  Result<std::vector<SessionLine>> Search(const std::string& words,
+                                          int most = 100) const;
+
+  struct SessionEntries {
+    SessionId session = 0;
+    std::vector<LogEntry> entries;  ///< in order, with gaps
+  };
+  /// What the journal learns from: entries about the pour and what was taken
+  /// back, of every session with a pour.
+  Result<std::vector<SessionEntries>> Pours() const;
 
   /// Changes whenever another connection changed the file; says nothing of
   /// this one's own changes.

@@ -33,11 +33,12 @@ struct Material {
 // 1.1 to 1.5 g/mL and 45 to 55 % water by weight: common practice, no source.
 // The additive is an own guess, mica from memory. All can be given instead.
 inline constexpr Material kWallPaint{1.30, 0.38};
-inline constexpr Material kVarnish{1.02, 0.25};
+inline constexpr Material kClearVarnish{1.02, 0.25};
 inline constexpr Material kArtistPaint{1.25, 0.38};
 inline constexpr Material kFlowAdditive{1.05, 0.25};
 inline constexpr Material kPowderPigment{2.8, 1.0};
-inline constexpr Material kWater{0.9982, 0.0};  // 20 degrees C, CRC Handbook
+inline constexpr Material kPlainWater{0.9982,
+                                      0.0};  // 20 degrees C, CRC Handbook
 
 /// An amount of one material; volume_ml >= 0.
 struct Portion {

@@ -16,7 +16,7 @@ struct MediumRecipe {
   double varnish_parts = 1.0;  ///< >= 0
   PartsBy by = PartsBy::kVolume;
   Material base = kWallPaint;
-  Material varnish = kVarnish;
+  Material varnish = kClearVarnish;
 };
 
 struct MediumBatch {

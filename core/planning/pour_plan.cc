@@ -452,7 +452,7 @@ Result<PourPlan> MakePourPlan(const PlanRequest& request) {
   for (const PlannedCup& cup : plan.cups) {
     layers.push_back({cup.on_support_ml, cup.blend});
   }
-  layers.push_back({request.water_share * plan.on_support_ml, kWater});
+  layers.push_back({request.water_share * plan.on_support_ml, kPlainWater});
   const Material poured = Blend(layers);
   constexpr double kMmPerMlPerM2 = 1e-3;
   plan.volume_solids = poured.volume_solids;

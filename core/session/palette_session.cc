@@ -98,6 +98,27 @@ Result<void> CheckAmount(double ml) {
   return {};
 }
 
+Result<void> CheckPour(const PourMade& pour) {
+  for (const std::optional<double>& ml : {pour.planned_ml, pour.used_ml}) {
+    if (ml && !Within(*ml, 0.1, 1e6)) {
+      return Invalid(
+          "What was planned and used must lie between 0.1 mL and 1000 L.");
+    }
+  }
+  for (const std::optional<double>& mm : {pour.wet_mm, pour.dry_mm}) {
+    if (mm && !Within(*mm, 0.0, 100.0)) {
+      return Invalid("A film must be 0 to 100 mm thick.");
+    }
+  }
+  if (pour.humidity_percent && !Within(*pour.humidity_percent, 0.0, 100.0)) {
+    return Invalid("Humidity must be 0 to 100 %.");
+  }
+  if (pour.rested_min && !Within(*pour.rested_min, 0.0, 1e6)) {
+    return Invalid("Minutes of rest must not be negative.");
+  }
+  return {};
+}
+
 /// What Undo can take back.
 bool IsAction(const EntryWhat& what) {
   return std::visit(
@@ -146,6 +167,50 @@ std::optional<TestEvent> TestEventFromName(const std::string& name) {
                                 TestEvent::kLaid,
                                 TestEvent::kStart}) {
     if (name == TestEventName(event)) return event;
+  }
+  return std::nullopt;
+}
+
+const char* PhotoKindName(PhotoKind kind) {
+  switch (kind) {
+    case PhotoKind::kWet:
+      return "wet";
+    case PhotoKind::kDry:
+      return "dry";
+    case PhotoKind::kLater:
+      return "later";
+    case PhotoKind::kCells:
+      return "cells";
+  }
+  FLOWKIN_CHECK(false);
+}
+
+std::optional<PhotoKind> PhotoKindFromName(const std::string& name) {
+  for (const PhotoKind kind : {PhotoKind::kWet,
+                               PhotoKind::kDry,
+                               PhotoKind::kLater,
+                               PhotoKind::kCells}) {
+    if (name == PhotoKindName(kind)) return kind;
+  }
+  return std::nullopt;
+}
+
+const char* PourVerdictName(PourVerdict verdict) {
+  switch (verdict) {
+    case PourVerdict::kGood:
+      return "good";
+    case PourVerdict::kFair:
+      return "fair";
+    case PourVerdict::kPoor:
+      return "poor";
+  }
+  FLOWKIN_CHECK(false);
+}
+
+std::optional<PourVerdict> PourVerdictFromName(const std::string& name) {
+  for (const PourVerdict verdict :
+       {PourVerdict::kGood, PourVerdict::kFair, PourVerdict::kPoor}) {
+    if (name == PourVerdictName(verdict)) return verdict;
   }
   return std::nullopt;
 }
@@ -240,6 +305,7 @@ void PaletteSession::Fold() {
   room_c_.reset();
   room_at_.reset();
   closed_ = false;
+  journal_ = {};
   for (const LogEntry& entry : log_) {
     if (IsAction(entry.what) &&
         !std::binary_search(undo_.begin(), undo_.end(), entry.number)) {
@@ -345,7 +411,20 @@ void PaletteSession::Apply(const LogEntry& entry) {
           },
           [&](const SessionClosed&) { closed_ = true; },
           [&](const SessionReopened&) { closed_ = false; },
-          [](const NoteTaken&) {},
+          [&](const NoteTaken& note) {
+            journal_.notes.push_back({entry.at, note.cup, note.text});
+          },
+          [&](const PourMade& pour) {
+            journal_.pour = pour;
+            journal_.poured_at = entry.at;
+          },
+          [&](const PhotoTaken& photo) {
+            journal_.photos.push_back({entry.at, photo});
+          },
+          [&](const FaultSeen& fault) {
+            journal_.faults.push_back({entry.at, fault});
+          },
+          [&](const PourJudged& judged) { journal_.judged = judged; },
           [](const Undone&) {},
           [](const Redone&) {},
           [](const ForeignEntry&) {},
@@ -505,6 +584,21 @@ Result<void> PaletteSession::Check(const EntryWhat& what) const {
             return CheckSettings(changed.settings);
           },
           [&](const CupLearned& learned) { return cup_known(learned.cup); },
+          [&](const PourMade& pour) { return CheckPour(pour); },
+          [&](const PhotoTaken& photo) -> Result<void> {
+            if (photo.path.empty()) {
+              return Invalid("There is no photo; name its file.");
+            }
+            if (photo.cup && FindCup(*photo.cup) == nullptr) return NoCup();
+            return {};
+          },
+          [&](const FaultSeen& seen) -> Result<void> {
+            if (seen.fault.empty()) {
+              return Invalid("It is not said what was seen; name the fault.");
+            }
+            return {};
+          },
+          [](const PourJudged&) -> Result<void> { return {}; },
           [&](const NoteTaken& note) -> Result<void> {
             if (note.text.empty()) return Invalid("The note is empty.");
             if (note.cup) return cup_known(*note.cup);

@@ -147,6 +147,54 @@ struct SettingsChanged {
 struct CupLearned {
   CupId cup = 0;
 };
+/// What the board said of a cup when it was poured.
+struct PouredCup {
+  CupId cup = 0;
+  std::string label;
+  CupRole role = CupRole::kColour;
+  double target = 1.0;
+  /// ln of its ratio to the base coat; its sd is the standard uncertainty.
+  std::optional<Estimate> ln_ratio;
+  std::optional<Interval> interval;  ///< of the ratio itself
+  std::optional<double> water_share;
+};
+/// The picture was poured. Amounts in mL, thickness in mm.
+struct PourMade {
+  std::string technique;
+  std::optional<double> planned_ml;
+  std::optional<double> used_ml;
+  std::optional<double> wet_mm;
+  std::optional<double> dry_mm;
+  std::optional<double> humidity_percent;
+  std::optional<double> rested_min;
+  std::optional<bool> strained;
+  double band = 0.15;
+  std::vector<PouredCup> cups;
+  std::string text;
+};
+enum class PhotoKind { kWet, kDry, kLater, kCells };
+/// "wet", "dry", "later" or "cells".
+const char* PhotoKindName(PhotoKind kind);
+std::optional<PhotoKind> PhotoKindFromName(const std::string& name);
+struct PhotoTaken {
+  PhotoKind kind = PhotoKind::kWet;
+  std::string path;
+  std::optional<CupId> cup;
+  std::string text;
+};
+/// Something seen on the picture; the names are those of the fault guide.
+struct FaultSeen {
+  std::string fault;
+  std::string text;
+};
+enum class PourVerdict { kGood, kFair, kPoor };
+/// "good", "fair" or "poor".
+const char* PourVerdictName(PourVerdict verdict);
+std::optional<PourVerdict> PourVerdictFromName(const std::string& name);
+struct PourJudged {
+  PourVerdict verdict = PourVerdict::kFair;
+  std::string text;
+};
 struct NoteTaken {
   std::optional<CupId> cup;
   std::string text;
@@ -181,6 +229,10 @@ using EntryWhat = std::variant<CupAdded,
                                SettingsChanged,
                                CupLearned,
                                NoteTaken,
+                               PourMade,
+                               PhotoTaken,
+                               FaultSeen,
+                               PourJudged,
                                Undone,
                                Redone,
                                SessionClosed,
@@ -242,6 +294,29 @@ struct BenchCup {
   std::optional<double> WaterShare() const;
 };
 
+/// The journal's part of a session, as far as it is in force.
+struct BenchJournal {
+  struct Note {
+    UtcTime at;
+    std::optional<CupId> cup;
+    std::string text;
+  };
+  struct Photo {
+    UtcTime at;
+    PhotoTaken photo;
+  };
+  struct Seen {
+    UtcTime at;
+    FaultSeen fault;
+  };
+  std::vector<Note> notes;
+  std::vector<Photo> photos;
+  std::vector<Seen> faults;
+  std::optional<PourMade> pour;  ///< the newest
+  std::optional<UtcTime> poured_at;
+  std::optional<PourJudged> judged;  ///< the newest
+};
+
 /// Fold over the log. Entries that no longer make sense (of a cup that another
 /// program removed meanwhile) stay in the log without effect.
 class PaletteSession {
@@ -267,6 +342,7 @@ class PaletteSession {
   std::optional<double> room_c() const { return room_c_; }
   std::optional<UtcTime> room_at() const { return room_at_; }
   bool closed() const { return closed_; }
+  const BenchJournal& journal() const { return journal_; }
 
   /// The action Undo takes back: the newest in force; empty if none is left.
   std::optional<EntryNumber> NextUndo() const;
@@ -292,6 +368,7 @@ class PaletteSession {
   std::optional<double> room_c_;
   std::optional<UtcTime> room_at_;
   bool closed_ = false;
+  BenchJournal journal_;
   std::vector<EntryNumber> undo_;  ///< actions in force, oldest first
   std::vector<EntryNumber> redo_;  ///< actions undone, newest last
 };

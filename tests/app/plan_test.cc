@@ -257,6 +257,39 @@ TEST(Plan, PastPoursCorrectIt) {
   ExpectClose(three["planned_against_used"]["factor"], std::pow(1.3, 0.75));
 }
 
+TEST(Shelf, UsesFirstWhatIsGoneFirst) {
+  const std::string folder = ScratchFolder();
+  const std::string shelf = folder + "/shelf.json";
+  WriteFile(shelf, R"({"format":"flowkin-shelf","version":1,"jars":[
+    {"name":"medium","role":"medium","volume_ml":50,"mixed_on":"2026-02-01"},
+    {"name":"Lagoon","volume_ml":20,"mixed_on":"2026-03-01","watered":true},
+    {"name":"Lagoon","volume_ml":90,"mixed_on":"2025-01-01","watered":true}]})");
+  const json list =
+      Document({"shelf", "--file", shelf, "--today", "2026-03-11", "--json"});
+  ASSERT_EQ(list["jars"].size(), 3u);
+  EXPECT_EQ(list["jars"][0]["state"], "overdue");
+  EXPECT_EQ(list["jars"][1]["name"], "Lagoon");
+  EXPECT_EQ(list["jars"][1]["state"], "use first");
+  EXPECT_EQ(list["jars"][1]["keeps_until"], "2026-03-29");
+  EXPECT_EQ(list["jars"][2]["state"], "good");
+  // The plan takes what may still be used.
+  const json plan = Document({"plan",
+                              "--canvas",
+                              "40x50",
+                              "--technique",
+                              "ring",
+                              "--colours",
+                              "Lagoon",
+                              "--shelf",
+                              shelf,
+                              "--today",
+                              "2026-03-11",
+                              "--json"});
+  ExpectClose(plan["cups"][1]["left_over_ml"], 20);
+  ExpectClose(plan["medium"]["left_over_ml"], 50);
+  EXPECT_EQ(plan["left_overs_used"][0]["age_days"], 10);
+}
+
 TEST(Medium, BatchFollowsFromPartsAndDensities) {
   const json medium =
       Document({"medium", "--parts", "4:1", "--make-ml", "1000", "--json"});

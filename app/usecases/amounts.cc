@@ -1,10 +1,10 @@
-#include "app/cli/amounts.h"
+#include "app/usecases/amounts.h"
 
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
 
-#include "app/usecases/plan_pour.h"
+#include "core/planning/units.h"
 
 namespace flowkin {
 namespace {

@@ -1,0 +1,440 @@
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <cmath>
+#include <filesystem>
+#include <limits>
+#include <memory>
+#include <ostream>
+#include <string>
+#include <system_error>
+#include <utility>
+
+#include "app/cli/command.h"
+#include "app/cli/cup_document.h"
+#include "app/cli/journal_document.h"
+#include "app/usecases/amounts.h"
+#include "app/usecases/bench.h"
+
+namespace flowkin {
+namespace {
+
+struct JournalArguments {
+  bool json = false;
+  std::string store;
+  SessionId session = 0;
+  SessionId other = 0;
+  int most = 100;
+  std::vector<std::string> words;
+  std::string text, photo, fault, verdict, kind = "wet", today;
+  int days = 60;
+  PourMade pour;
+};
+
+std::string StorePath(const JournalArguments& arguments) {
+  return arguments.store.empty() ? CalibrationStore::DefaultPath()
+                                 : arguments.store;
+}
+
+UtcTime Now() { return ParseUtc(NowUtc()).value_or(UtcTime{}); }
+
+void PrintLine(std::ostream& out, const SessionLine& line) {
+  out << PaddedLeft(std::to_string(line.id), 5) << "  "
+      << FormatUtc(line.begun).substr(0, 10) << "  " << line.name << '\n';
+}
+
+void PrintPage(std::ostream& out, const JournalPage& page) {
+  PrintLine(out, page.line);
+  if (page.session.room_c()) {
+    out << "Room: " << Short(*page.session.room_c()) << " °C\n";
+  }
+  const BenchJournal& journal = page.session.journal();
+  for (const BenchCup& cup : page.session.cups()) {
+    out << "  " << Padded(cup.details.label, 20)
+        << Padded(CupRoleName(cup.details.role), 12) << cup.tests.size()
+        << " test(s)";
+    if (const auto share = cup.WaterShare()) {
+      out << ", " << Short(100.0 * *share) << " % added water";
+    }
+    out << '\n';
+  }
+  if (journal.pour) {
+    out << "Poured: " << FormatUtc(*journal.poured_at).substr(0, 16) << ' '
+        << journal.pour->technique << ' ' << journal.pour->text << '\n';
+    for (const PouredCup& cup : journal.pour->cups) {
+      out << "  " << Padded(cup.label, 20);
+      if (cup.ln_ratio && cup.interval) {
+        out << Short(std::exp(cup.ln_ratio->value)) << " ("
+            << Short(cup.interval->low) << " to " << Short(cup.interval->high)
+            << "), aimed at " << Short(cup.target);
+      } else {
+        out << "not measured";
+      }
+      out << '\n';
+    }
+  }
+  for (const BenchJournal::Photo& photo : journal.photos) {
+    out << "Photo (" << PhotoKindName(photo.photo.kind)
+        << "): " << photo.photo.path << '\n';
+  }
+  for (const BenchJournal::Note& note : journal.notes) {
+    out << "Note: " << note.text << '\n';
+  }
+  if (journal.judged) {
+    out << "Judged: " << PourVerdictName(journal.judged->verdict) << ' '
+        << journal.judged->text << '\n';
+  }
+  for (const ExplainedFault& fault : page.faults) {
+    out << "Seen: " << fault.seen.fault << ' ' << fault.seen.text << '\n';
+    if (!fault.causes.empty()) {
+      out << "  Causes commonly named, held against that day (no proof):\n";
+    }
+    for (const Cause& cause : fault.causes) {
+      out << "  " << Padded(StandingName(cause.standing), 14) << cause.says;
+      if (!cause.evidence.empty()) out << " (" << cause.evidence << ")";
+      out << '\n';
+    }
+  }
+}
+
+void PrintLearned(std::ostream& out, const LearnedPractice& learned) {
+  out << learned.pours << " pour(s), " << learned.judged << " judged.\n";
+  const LearnedBand& band = learned.band;
+  if (band.told) {
+    out << "Your pictures bear a mismatch of about "
+        << Short(100.0 * *band.band) << " % ("
+        << Short(100.0 * band.band_interval.low) << " to "
+        << Short(100.0 * band.band_interval.high) << " %).\n";
+  } else {
+    out << "Your own match band: too few pours to tell.\n";
+  }
+  for (const auto& [technique, roles] : learned.targets) {
+    for (const auto& [role, target] : roles) {
+      out << technique << ", " << CupRoleName(role) << ": ";
+      if (target.told) {
+        out << "good pours lay at " << Short(target.ratio) << " ("
+            << Short(target.interval.low) << " to "
+            << Short(target.interval.high) << ").\n";
+      } else {
+        out << "too few pours to tell.\n";
+      }
+    }
+  }
+  for (const auto& [technique, use] : learned.use) {
+    out << technique << ": ";
+    if (use.told) {
+      out << "you use " << Short(use.factor) << " times what is planned ("
+          << Short(use.interval.low) << " to " << Short(use.interval.high)
+          << ").\n";
+    } else {
+      out << "planned against used: too few pours to tell.\n";
+    }
+  }
+}
+
+ExitStatus RunSearch(const JournalArguments& arguments, Terminal& terminal) {
+  const Result<Journal> journal = Journal::Open(StorePath(arguments));
+  if (!journal) return Fail(terminal, journal.error());
+  std::string words;
+  for (const std::string& word : arguments.words) words += word + " ";
+  const auto found = journal->Search(words, arguments.most);
+  if (!found) return Fail(terminal, found.error());
+  if (arguments.json) {
+    Json document;
+    document["sessions"] = Json::array();
+    for (const SessionLine& line : *found) {
+      document["sessions"].push_back(LineDocument(line));
+    }
+    PrintDocument(terminal, document);
+    return ExitStatus::kDone;
+  }
+  for (const SessionLine& line : *found) PrintLine(terminal.out, line);
+  if (found->empty()) terminal.out << "Nothing found.\n";
+  return ExitStatus::kDone;
+}
+
+ExitStatus RunShow(const JournalArguments& arguments, Terminal& terminal) {
+  const Result<Journal> journal = Journal::Open(StorePath(arguments));
+  if (!journal) return Fail(terminal, journal.error());
+  const Result<JournalPage> page = journal->Page(arguments.session);
+  if (!page) return Fail(terminal, page.error());
+  if (arguments.other != 0) {
+    const Result<JournalPage> other = journal->Page(arguments.other);
+    if (!other) return Fail(terminal, other.error());
+    if (arguments.json) {
+      Json document;
+      document["sessions"] = {PageDocument(*page), PageDocument(*other)};
+      PrintDocument(terminal, document);
+    } else {
+      PrintPage(terminal.out, *page);
+      terminal.out << '\n';
+      PrintPage(terminal.out, *other);
+    }
+    return ExitStatus::kDone;
+  }
+  if (arguments.json) {
+    PrintDocument(terminal, PageDocument(*page));
+  } else {
+    PrintPage(terminal.out, *page);
+  }
+  return ExitStatus::kDone;
+}
+
+ExitStatus RunLearned(const JournalArguments& arguments, Terminal& terminal) {
+  const Result<Journal> journal = Journal::Open(StorePath(arguments));
+  if (!journal) return Fail(terminal, journal.error());
+  const Result<LearnedPractice> learned = journal->Learned();
+  if (!learned) return Fail(terminal, learned.error());
+  if (arguments.json) {
+    PrintDocument(terminal, LearnedDocument(*learned));
+  } else {
+    PrintLearned(terminal.out, *learned);
+  }
+  return ExitStatus::kDone;
+}
+
+/// One cell of a table after RFC 4180.
+std::string Cell(const std::string& text) {
+  if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
+  std::string quoted = "\"";
+  for (const char c : text) {
+    if (c == '"') quoted += '"';
+    quoted += c;
+  }
+  return quoted + "\"";
+}
+
+std::string Cell(const std::optional<double>& value) {
+  return value ? JsonNumber(*value).dump() : std::string();
+}
+
+/// One row per poured cup, or one per session without a pour.
+std::string TableRows(const JournalPage& page) {
+  const BenchJournal& journal = page.session.journal();
+  std::string faults;
+  for (const ExplainedFault& fault : page.faults) {
+    faults += (faults.empty() ? "" : "; ") + fault.seen.fault;
+  }
+  const PourMade none;
+  const PourMade& pour = journal.pour ? *journal.pour : none;
+  const std::string head =
+      std::to_string(page.line.id) + "," + Cell(page.line.name) + "," +
+      FormatUtc(page.line.begun).substr(0, 10) + "," + Cell(pour.technique) +
+      "," + Cell(page.session.room_c()) + "," + Cell(pour.humidity_percent) +
+      "," + Cell(pour.planned_ml) + "," + Cell(pour.used_ml) + "," +
+      Cell(pour.wet_mm) + "," + Cell(pour.dry_mm) + "," +
+      (journal.judged ? PourVerdictName(journal.judged->verdict) : "") + "," +
+      Cell(faults) + ",";
+  if (pour.cups.empty()) return head + ",,,,,,\r\n";
+  std::string rows;
+  for (const PouredCup& cup : pour.cups) {
+    std::optional<double> ratio, low, high;
+    if (cup.ln_ratio && cup.interval) {
+      ratio = std::exp(cup.ln_ratio->value);
+      low = cup.interval->low;
+      high = cup.interval->high;
+    }
+    rows += head + Cell(cup.label) + "," + CupRoleName(cup.role) + "," +
+            Cell(cup.target) + "," + Cell(ratio) + "," + Cell(low) + "," +
+            Cell(high) + "," + Cell(cup.water_share) + "\r\n";
+  }
+  return rows;
+}
+
+ExitStatus RunExport(const JournalArguments& arguments, Terminal& terminal) {
+  const Result<Journal> journal = Journal::Open(StorePath(arguments));
+  if (!journal) return Fail(terminal, journal.error());
+  Result<std::vector<SessionLine>> lines =
+      journal->Search("", std::numeric_limits<int>::max());
+  if (!lines) return Fail(terminal, lines.error());
+  std::reverse(lines->begin(), lines->end());  // oldest first
+  Json document;
+  document["format"] = "flowkin-journal";
+  document["version"] = 1;
+  document["sessions"] = Json::array();
+  std::string table =
+      "session,name,day,technique,room_c,humidity_percent,planned_ml,used_ml,"
+      "wet_mm,dry_mm,verdict,faults,cup,role,target,ratio,ratio_low,"
+      "ratio_high,water_share\r\n";
+  for (const SessionLine& line : *lines) {
+    const Result<JournalPage> page = journal->Page(line.id);
+    if (!page) return Fail(terminal, page.error());
+    if (arguments.json) {
+      document["sessions"].push_back(PageDocument(*page));
+    } else {
+      table += TableRows(*page);
+    }
+  }
+  if (arguments.json) {
+    PrintDocument(terminal, document);
+  } else {
+    terminal.out << table;
+  }
+  return ExitStatus::kDone;
+}
+
+ExitStatus RunRemind(const JournalArguments& arguments, Terminal& terminal) {
+  const std::string text =
+      arguments.today.empty() ? NowUtc().substr(0, 10) : arguments.today;
+  const std::optional<Day> today = ParseDay(text);
+  if (!today) {
+    return Fail(terminal,
+                ExitStatus::kWrongUse,
+                "'" + text + "' is no day; write it like 2026-03-01.");
+  }
+  const Result<Journal> journal = Journal::Open(StorePath(arguments));
+  if (!journal) return Fail(terminal, journal.error());
+  const auto reminders = journal->Reminders(*today, arguments.days);
+  if (!reminders) return Fail(terminal, reminders.error());
+  if (arguments.json) {
+    PrintDocument(terminal, RemindersDocument(*reminders));
+    return ExitStatus::kDone;
+  }
+  for (const Reminder& reminder : *reminders) {
+    terminal.out << FormatDay(reminder.from) << "  " << reminder.name << ": "
+                 << reminder.says << '\n';
+  }
+  return ExitStatus::kDone;
+}
+
+/// Does `verb` on the session's bench and shows its page.
+template <typename Verb>
+ExitStatus Write(const JournalArguments& arguments,
+                 Terminal& terminal,
+                 const Verb& verb) {
+  {
+    Result<Bench> bench = Bench::Open(StorePath(arguments));
+    if (!bench) return Fail(terminal, bench.error());
+    if (auto opened = bench->OpenSession(arguments.session); !opened) {
+      return Fail(terminal, opened.error());
+    }
+    if (Result<void> done = verb(*bench); !done) {
+      return Fail(terminal, done.error());
+    }
+  }
+  return RunShow(arguments, terminal);
+}
+
+ExitStatus RunPour(const JournalArguments& arguments, Terminal& terminal) {
+  return Write(arguments, terminal, [&](Bench& bench) {
+    PourMade pour = arguments.pour;
+    pour.text = arguments.text;
+    return bench.RecordPour(std::move(pour), Now());
+  });
+}
+
+ExitStatus RunPhoto(const JournalArguments& arguments, Terminal& terminal) {
+  std::error_code failed;
+  const std::filesystem::path path =
+      std::filesystem::canonical(arguments.photo, failed);
+  if (failed) {
+    return Fail(terminal,
+                ExitStatus::kUnreadable,
+                "'" + arguments.photo + "' cannot be read; check its name.");
+  }
+  return Write(arguments, terminal, [&](Bench& bench) -> Result<void> {
+    return bench.RecordPhoto(
+        {*PhotoKindFromName(arguments.kind), path.string(), {}, arguments.text},
+        Now());
+  });
+}
+
+ExitStatus RunFault(const JournalArguments& arguments, Terminal& terminal) {
+  return Write(arguments, terminal, [&](Bench& bench) {
+    return bench.RecordFault({arguments.fault, arguments.text}, Now());
+  });
+}
+
+ExitStatus RunJudge(const JournalArguments& arguments, Terminal& terminal) {
+  return Write(arguments, terminal, [&](Bench& bench) {
+    return bench.JudgePour(
+        {*PourVerdictFromName(arguments.verdict), arguments.text}, Now());
+  });
+}
+
+ExitStatus RunNote(const JournalArguments& arguments, Terminal& terminal) {
+  return Write(arguments, terminal, [&](Bench& bench) {
+    return bench.TakeNote({}, arguments.text, Now());
+  });
+}
+
+}  // namespace
+
+Command AddJournalCommand(CLI::App& parent) {
+  auto arguments = std::make_shared<JournalArguments>();
+  using Run = ExitStatus (*)(const JournalArguments&, Terminal&);
+  auto actions = std::make_shared<std::vector<std::pair<CLI::App*, Run>>>();
+  CLI::App* app = parent.add_subcommand(
+      "journal", "What was done, how it turned out and what it teaches");
+  app->require_subcommand(1);
+  const auto add = [&](const char* name, const char* what, Run run) {
+    CLI::App* action = app->add_subcommand(name, what);
+    action->add_flag("--json", arguments->json, "Print one JSON document");
+    action->add_option(
+        "--store", arguments->store, "Book that holds the sessions");
+    actions->emplace_back(action, run);
+    return action;
+  };
+  const auto add_to = [&](const char* name, const char* what, Run run) {
+    CLI::App* action = add(name, what, run);
+    action->add_option("SESSION", arguments->session, "Number of the session")
+        ->required();
+    return action;
+  };
+  CLI::App* search =
+      add("search", "Finds sessions by what was written in them", RunSearch);
+  search->add_option("WORDS", arguments->words, "Words; none lists the newest");
+  search->add_option("--most", arguments->most, "So many at most")
+      ->check(CLI::Range(1, 100000));
+  add_to("show", "One session with everything about it", RunShow)
+      ->add_option("--against", arguments->other, "And another beside it");
+  CLI::App* pour = add_to("pour", "The picture was poured", RunPour);
+  pour->add_option("--technique", arguments->pour.technique, "Way of pouring");
+  pour->add_option("--planned-ml", arguments->pour.planned_ml, "As planned");
+  pour->add_option("--used-ml", arguments->pour.used_ml, "As it turned out");
+  pour->add_option("--wet-mm", arguments->pour.wet_mm, "Film, wet");
+  pour->add_option("--dry-mm", arguments->pour.dry_mm, "Film, dry");
+  pour->add_option(
+      "--humidity-percent", arguments->pour.humidity_percent, "Of the room");
+  pour->add_option("--rested-min",
+                   arguments->pour.rested_min,
+                   "How long the mixes had rested");
+  pour->add_option(
+      "--strained", arguments->pour.strained, "Whether they were strained");
+  pour->add_option("--text", arguments->text, "Anything else");
+  CLI::App* photo = add_to("photo", "A photo of it", RunPhoto);
+  photo->add_option("FILE", arguments->photo, "The photo")->required();
+  photo->add_option("--kind", arguments->kind, "wet, dry, later or cells")
+      ->check(CLI::IsMember({"wet", "dry", "later", "cells"}));
+  photo->add_option("--text", arguments->text, "What it shows");
+  std::vector<std::string> names;
+  for (const Fault fault : AllFaults()) names.emplace_back(FaultName(fault));
+  CLI::App* fault = add_to("fault", "A fault seen, with causes", RunFault);
+  fault->add_option("FAULT", arguments->fault, "What is seen")
+      ->required()
+      ->check(CLI::IsMember(names));
+  fault->add_option("--text", arguments->text, "Where, how much");
+  CLI::App* judge = add_to("judge", "How it turned out", RunJudge);
+  judge->add_option("VERDICT", arguments->verdict, "good, fair or poor")
+      ->required()
+      ->check(CLI::IsMember({"good", "fair", "poor"}));
+  judge->add_option("--text", arguments->text, "Why");
+  add_to("note", "A note", RunNote)
+      ->add_option("TEXT", arguments->text, "What is to be kept")
+      ->required();
+  add("export",
+      "Every session: a table (CSV), or with --json a document",
+      RunExport);
+  add("learned", "What your own pours teach", RunLearned);
+  CLI::App* remind = add("remind", "What is due", RunRemind);
+  remind->add_option("--today", arguments->today, "Another day than today");
+  remind->add_option("--days", arguments->days, "Pours of so many days back")
+      ->check(CLI::Range(1, 3650));
+  return {app, [arguments, actions](Terminal& terminal) {
+            for (const auto& [action, run] : *actions) {
+              if (action->parsed()) return run(*arguments, terminal);
+            }
+            return ExitStatus::kFailed;
+          }};
+}
+
+}  // namespace flowkin

@@ -1,0 +1,122 @@
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <filesystem>
+#include <nlohmann/json.hpp>
+#include <string>
+
+#include "tests/app/run_flowkin.h"
+
+namespace flowkin::testing {
+namespace {
+
+using nlohmann::json;
+using ::testing::HasSubstr;
+
+/// A grid of `across` x `down` squares of 20 px, 40 px apart, as a PPM file.
+std::string Grid(const std::string& path, int across, int down) {
+  const int width = 40 * across + 20;
+  const int height = 40 * down + 20;
+  std::string bytes =
+      "P6\n" + std::to_string(width) + " " + std::to_string(height) + "\n255\n";
+  for (int y = 0; y < height; ++y) {
+    for (int x = 0; x < width; ++x) {
+      const bool cell = x % 40 >= 20 && y % 40 >= 20;
+      bytes += cell ? std::string("\xC8\x30\x20", 3)
+                    : std::string("\xE6\xE0\xDC", 3);
+    }
+  }
+  WriteFile(path, bytes);
+  return path;
+}
+
+TEST(Cells, AreCountedOnAPhoto) {
+  const std::string folder = ScratchFolder();
+  const std::string photo = Grid(folder + "/grid.ppm", 15, 10);
+  const std::string marks = folder + "/marks.png";
+  const FlowkinRun run = RunFlowkin({"cells",
+                                     photo,
+                                     "--mm-per-px",
+                                     "0.1",
+                                     "--scale-rel-sd",
+                                     "0",
+                                     "--marks",
+                                     marks,
+                                     "--json"});
+  ASSERT_EQ(run.status, 0) << run.err;
+  const json view = json::parse(run.out);
+  EXPECT_EQ(view["cells"], 150);
+  // 620 x 420 px of 0.1 mm; squares of 2 mm are discs of 2.257 mm.
+  EXPECT_NEAR(view["area_cm2"].get<double>(), 6.2 * 4.2, 1e-4);
+  constexpr double kHalfAPixel = 0.1;
+  EXPECT_NEAR(
+      view["median_diameter_mm"]["value"].get<double>(), 2.257, kHalfAPixel);
+  EXPECT_LE(view["cells_per_cm2"]["low"], 150 / (6.2 * 4.2) * 1.1);
+  EXPECT_GT(std::filesystem::file_size(marks), 1000u);
+  // A part holds its share of them.
+  const json part = json::parse(RunFlowkin({"cells",
+                                            photo,
+                                            "--mm-per-px",
+                                            "0.1",
+                                            "--part",
+                                            "0,0,220,220",
+                                            "--json"})
+                                    .out);
+  EXPECT_EQ(part["cells"], 25);
+}
+
+TEST(Cells, TwoPhotosAreCompared) {
+  const std::string folder = ScratchFolder();
+  const std::string photo = Grid(folder + "/a.ppm", 15, 10);
+  const FlowkinRun run = RunFlowkin({"cells",
+                                     photo,
+                                     "--mm-per-px",
+                                     "0.2",
+                                     "--against",
+                                     photo,
+                                     "--against-mm-per-px",
+                                     "0.1",
+                                     "--scale-rel-sd",
+                                     "0.01",
+                                     "--json"});
+  ASSERT_EQ(run.status, 0) << run.err;
+  const json view = json::parse(run.out);
+  // Half the scale: four times as many, half as large.
+  EXPECT_NEAR(
+      view["comparison"]["density_ratio"]["value"].get<double>(), 4.0, 1e-3);
+  EXPECT_NEAR(
+      view["comparison"]["size_ratio"]["value"].get<double>(), 0.5, 1e-3);
+  EXPECT_EQ(view["comparison"]["verdict"], "more");
+}
+
+TEST(Cells, RefusalsAndBadCalls) {
+  const std::string folder = ScratchFolder();
+  const std::string photo = Grid(folder + "/few.ppm", 2, 2);
+  const FlowkinRun refused =
+      RunFlowkin({"cells", photo, "--mm-per-px", "0.1", "--json"});
+  EXPECT_EQ(refused.status, 3);
+  EXPECT_TRUE(IsOneSentence(refused.err)) << refused.err;
+  EXPECT_EQ(json::parse(refused.out)["outcome"], "refused");
+  WriteFile(folder + "/text.png", "no picture");
+  struct BadCall {
+    std::vector<std::string> arguments;
+    int status;
+  };
+  for (const BadCall& call :
+       {BadCall{{"cells"}, 2},
+        BadCall{{"cells", photo}, 2},
+        BadCall{{"cells", photo, "--mm-per-px", "0"}, 2},
+        BadCall{{"cells", photo, "--mm-per-px", "nan"}, 2},
+        BadCall{{"cells", photo, "--mm-per-px", "1", "--part", "all"}, 2},
+        BadCall{{"cells", photo, "--mm-per-px", "1", "--part", "0,0,9,9"}, 2},
+        BadCall{{"cells", folder + "/none.png", "--mm-per-px", "1"}, 4},
+        BadCall{{"cells", folder + "/text.png", "--mm-per-px", "1"}, 4}}) {
+    const FlowkinRun run = RunFlowkin(call.arguments);
+    EXPECT_EQ(run.status, call.status) << run.err;
+    EXPECT_TRUE(IsOneSentence(run.err)) << run.err;
+    EXPECT_EQ(run.out, "");
+  }
+}
+
+}  // namespace
+}  // namespace flowkin::testing

@@ -1,0 +1,342 @@
+// Printed pages, opened by programs that are not ours: poppler reads the text
+// and draws the page, zbar reads the code.
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <array>
+#include <cmath>
+#include <cstdio>
+#include <filesystem>
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <regex>
+#include <string>
+
+#include "app/usecases/bench.h"
+#include "tests/app/run_flowkin.h"
+
+namespace flowkin::testing {
+namespace {
+
+using nlohmann::json;
+using ::testing::ContainsRegex;
+using ::testing::HasSubstr;
+
+/// Standard output of a shell command, which must succeed.
+std::string Shell(const std::string& command) {
+  std::string out;
+  FILE* pipe = ::popen(command.c_str(), "r");
+  if (pipe == nullptr) return out;
+  std::array<char, 4096> part{};
+  for (std::size_t n;
+       (n = std::fread(part.data(), 1, part.size(), pipe)) > 0;) {
+    out.append(part.data(), n);
+  }
+  EXPECT_EQ(::pclose(pipe), 0) << command;
+  return out;
+}
+
+std::string TextOf(const std::string& pdf) {
+  return Shell("pdftotext -layout '" + pdf + "' -");
+}
+
+std::string CodesOf(const std::string& pdf) {
+  const std::string stem = pdf + "-page";
+  Shell("pdftoppm -r 200 -gray -png '" + pdf + "' '" + stem + "'");
+  return Shell("zbarimg --quiet --raw --oneshot '" + stem +
+               "-1.png' 2>/dev/null");
+}
+
+int PagesOf(const std::string& pdf) {
+  const std::string info = Shell("pdfinfo '" + pdf + "'");
+  std::smatch found;
+  EXPECT_TRUE(std::regex_search(info, found, std::regex("Pages: *([0-9]+)")));
+  EXPECT_THAT(info, HasSubstr("(A4)"));
+  return found.empty() ? 0 : std::stoi(found[1]);
+}
+
+const char kLabel[] = R"({"format":"flowkin-label","version":1,
+  "name":"Lagoon für Straße", "role":"colour", "brand":"Grüne Werft",
+  "colour":"Zinnober", "mix":"paint 1 : medium 1.5", "volume_ml":138.4,
+  "water_ml":8.5, "water_share":0.0614, "mixed_on":"2026-03-01",
+  "ratio":{"value":1.05,"low":0.97,"high":1.14}, "base_on":"2026-02-27",
+  "temperature_c":21.5, "hazard":"Follow the paint's label. No food container."})";
+
+TEST(Print, LabelsCarryTheirRecipeInTheCode) {
+  const std::string folder = ScratchFolder();
+  const std::string pdf = folder + "/label.pdf";
+  const FlowkinRun run =
+      RunFlowkin({"print", "labels", "--out", pdf, "--json"}, kLabel);
+  ASSERT_EQ(run.status, 0) << run.err;
+  EXPECT_EQ(PagesOf(pdf), 1);
+  const std::string text = TextOf(pdf);
+  for (const char* words : {"Lagoon für",
+                            "Straße",
+                            "Grüne Werft, Zinnober",
+                            "paint 1 : medium 1.5",
+                            "138 mL",
+                            "water 8.5 mL, 6.14 %",
+                            "1.05 (0.97 to 1.14)",
+                            "2026-02-27",
+                            "21.5",
+                            "mixed 2026-03-01",
+                            "No food container"}) {
+    EXPECT_THAT(text, HasSubstr(words));
+  }
+  const json scanned = json::parse(CodesOf(pdf), nullptr, false);
+  ASSERT_TRUE(scanned.is_object());
+  const json given = json::parse(kLabel);
+  for (const auto& [name, value] : given.items()) {
+    EXPECT_EQ(scanned[name], value) << name;
+  }
+  // What was scanned prints the same label again.
+  const std::string again = folder + "/again.pdf";
+  ASSERT_EQ(
+      RunFlowkin({"print", "labels", "--out", again}, scanned.dump()).status,
+      0);
+  EXPECT_EQ(TextOf(again), text);
+}
+
+TEST(Print, MoreLabelsThanAPageHolds) {
+  json labels = {{"labels", json::array()}};
+  for (int i = 0; i < 11; ++i) {
+    labels["labels"].push_back(
+        {{"name", "Jar " + std::to_string(i)}, {"volume_ml", i}});
+  }
+  const std::string pdf = ScratchFolder() + "/labels.pdf";
+  ASSERT_EQ(RunFlowkin({"print", "labels", "--out", pdf}, labels.dump()).status,
+            0);
+  EXPECT_EQ(PagesOf(pdf), 2);
+  EXPECT_THAT(TextOf(pdf), HasSubstr("Jar 10"));
+}
+
+const char kPlan[] = R"({"technique":"swipe",
+  "supports":[{"length_mm":500,"width_mm":400,"depth_mm":18}],
+  "colours":[{"name":"Chalk","body":"heavy","share":2},{"name":"Lagoon"}]})";
+
+TEST(Print, BenchSheetHoldsThePlansNumbers) {
+  const std::string folder = ScratchFolder();
+  WriteFile(folder + "/plan.json", kPlan);
+  const std::string pdf = folder + "/sheet.pdf";
+  ASSERT_EQ(
+      RunFlowkin(
+          {"print", "sheet", "--file", folder + "/plan.json", "--out", pdf})
+          .status,
+      0);
+  const std::string text = TextOf(pdf);
+  // By hand: 0.2324 m2 with edges. Chalk takes two thirds of 450 mL/m2, with
+  // waste, four tests of 3 mL and a fifth kept back; one part in three paint.
+  const double chalk_ml = (0.2324 * 300 * 1.2 + 12) * 1.2;
+  const double paint_ml = chalk_ml / 3;
+  char words[64];
+  std::snprintf(words, sizeof(words), "%.1f mL", paint_ml);
+  EXPECT_THAT(text, HasSubstr(words));
+  std::snprintf(words, sizeof(words), "%.1f g", paint_ml * 1.25);
+  EXPECT_THAT(text, HasSubstr(words));
+  std::snprintf(words, sizeof(words), "%.0f mL", chalk_ml);
+  EXPECT_THAT(text, HasSubstr(words));
+  std::snprintf(words, sizeof(words), "%.1f mL", chalk_ml / 6);
+  EXPECT_THAT(text, HasSubstr(words)) << "kept back";
+  std::snprintf(words, sizeof(words), "%.0f mL on the canvas", 0.2324 * 1650);
+  EXPECT_THAT(text, HasSubstr(words));
+  EXPECT_THAT(text, HasSubstr("Follow the"));
+}
+
+TEST(Print, HandoutSharesTheBatchAmongThePlaces) {
+  const std::string folder = ScratchFolder();
+  WriteFile(folder + "/plan.json", kPlan);
+  const std::string pdf = folder + "/class.pdf";
+  const FlowkinRun run = RunFlowkin({"print",
+                                     "handout",
+                                     "--file",
+                                     folder + "/plan.json",
+                                     "--out",
+                                     pdf,
+                                     "--students",
+                                     "12",
+                                     "--title",
+                                     "Saturday class",
+                                     "--json"});
+  ASSERT_EQ(run.status, 0) << run.err;
+  const json document = json::parse(run.out);
+  EXPECT_EQ(document["plan"]["pictures"], 12);
+  const std::string text = TextOf(pdf);
+  EXPECT_THAT(text, HasSubstr("Saturday class"));
+  const double chalk_ml = (12 * 0.2324 * 300 * 1.2 + 12) * 1.2;
+  char words[64];
+  std::snprintf(words, sizeof(words), "%.0f mL", chalk_ml);
+  EXPECT_THAT(text, HasSubstr(words));
+  std::snprintf(words, sizeof(words), "%.0f mL", chalk_ml / 12);
+  EXPECT_THAT(text, HasSubstr(words)) << "one place";
+}
+
+FilmedTest Film(double viscosity) {
+  FilmedTest film;
+  film.film = "film.mp4";
+  FlowMeasurement& m = film.measurement;
+  m.kind = TestKind::kPuddle;
+  m.outcome = Outcome::kMeasured;
+  m.start_s = 1.0;
+  m.proxies = {{"spreading_rate",
+                1.0 / viscosity,
+                "mm8/s",
+                {-std::log(viscosity), 0.01},
+                {-1.0, 0.0}}};
+  return film;
+}
+
+TEST(Print, ReportTellsTheDay) {
+  const std::string folder = ScratchFolder();
+  const std::string store = folder + "/book.db";
+  const UtcTime now{1'772'366'400'000};
+  std::string number;
+  {
+    auto bench = Bench::Open(store);
+    ASSERT_TRUE(bench);
+    const auto id = bench->NewSession("Harbour at dusk", now);
+    ASSERT_TRUE(id);
+    number = std::to_string(*id);
+    CupDetails base;
+    base.label = "Dune";
+    base.role = CupRole::kBaseCoat;
+    CupDetails colour;
+    colour.label = "Lagoon";
+    colour.paint = {"Grüne Werft", "Zinnober"};
+    colour.volume_ml = 120.0;
+    const auto base_id = bench->AddCup(base, now);
+    const auto colour_id = bench->AddCup(colour, now);
+    for (int i = 0; i < 3; ++i) {
+      ASSERT_TRUE(bench->RecordTest(*base_id, Film(1000.0), now));
+      ASSERT_TRUE(bench->RecordTest(*colour_id, Film(1700.0), now));
+    }
+    ASSERT_TRUE(
+        bench->RecordAddition(*colour_id, 6.0, ThinnerKind::kWater, {}, now));
+    ASSERT_TRUE(bench->RecordTest(*colour_id, Film(1050.0), now));
+    ASSERT_TRUE(bench->SetRoomTemperature(21.0, now));
+    PourMade pour;
+    pour.technique = "swipe";
+    pour.used_ml = 412.0;
+    pour.dry_mm = 0.52;
+    ASSERT_TRUE(bench->RecordPour(pour, now));
+    ASSERT_TRUE(bench->RecordFault({"crazing", "lower left"}, now));
+    ASSERT_TRUE(bench->JudgePour({PourVerdict::kFair, ""}, now));
+    ASSERT_TRUE(bench->RecordPhoto({PhotoKind::kWet, "gone.jpg", {}, ""}, now));
+  }
+  const std::string photo = folder + "/dry.png";
+  Shell(
+      "ffmpeg -loglevel error -f lavfi -i testsrc=size=600x400 -frames:v 1 '" +
+      photo + "'");
+  ASSERT_EQ(RunFlowkin({"journal",
+                        "photo",
+                        number,
+                        photo,
+                        "--kind",
+                        "dry",
+                        "--text",
+                        "second day",
+                        "--store",
+                        store})
+                .status,
+            0);
+  const std::string pdf = folder + "/report.pdf";
+  const FlowkinRun run = RunFlowkin({"print",
+                                     "report",
+                                     "--session",
+                                     number,
+                                     "--store",
+                                     store,
+                                     "--out",
+                                     pdf,
+                                     "--json"});
+  ASSERT_EQ(run.status, 0) << run.err;
+  EXPECT_THAT(run.err, HasSubstr("gone.jpg")) << "a lost photo is told";
+  EXPECT_EQ(json::parse(run.out)["photos"], 1);
+  const std::string text = TextOf(pdf);
+  for (const char* words : {"Harbour at dusk",
+                            "2026-03-01",
+                            "room 21",
+                            "judged fair",
+                            "dry: second day",
+                            "Grüne Werft Zinnober",
+                            "6 mL",
+                            "412 mL",
+                            "0.52 mm dry",
+                            "crazing: lower left",
+                            "The film was thick.",
+                            "fits",
+                            "none is proven"}) {
+    EXPECT_THAT(text, HasSubstr(words));
+  }
+  // Puddle rates of 1000 and 1050 with exponent -1, and 6 mL in 126.
+  EXPECT_THAT(text, ContainsRegex("1.05 \\("));
+  EXPECT_THAT(text, HasSubstr("4.76 %"));
+  EXPECT_THAT(Shell("pdfimages -list '" + pdf + "'"), HasSubstr("600   400"));
+  // Labels of the same day.
+  const std::string labels = folder + "/labels.pdf";
+  ASSERT_EQ(RunFlowkin({"print",
+                        "labels",
+                        "--session",
+                        number,
+                        "--store",
+                        store,
+                        "--out",
+                        labels})
+                .status,
+            0);
+  const json scanned = json::parse(CodesOf(labels), nullptr, false);
+  EXPECT_EQ(scanned["format"], "flowkin-label");
+}
+
+struct BadCall {
+  const char* name;
+  std::vector<std::string> arguments;
+  std::string input;
+  int status;
+};
+class PrintBadCalls : public ::testing::TestWithParam<BadCall> {};
+TEST_P(PrintBadCalls, EndWithTheirStatusAndOneSentence) {
+  const FlowkinRun run = RunFlowkin(GetParam().arguments, GetParam().input);
+  EXPECT_EQ(run.status, GetParam().status);
+  EXPECT_TRUE(IsOneSentence(run.err)) << run.err;
+  EXPECT_EQ(run.out, "");
+}
+const std::string kOut =
+    (std::filesystem::temp_directory_path() / "flowkin-not-written.pdf")
+        .string();
+INSTANTIATE_TEST_SUITE_P(
+    Calls,
+    PrintBadCalls,
+    ::testing::Values(
+        BadCall{"NoKind", {"print"}, "", 2},
+        BadCall{"NoFile", {"print", "labels"}, kLabel, 2},
+        BadCall{"NoName", {"print", "labels", "--out", kOut}, "{}", 4},
+        BadCall{"NoLabels",
+                {"print", "labels", "--out", kOut},
+                R"({"labels":[]})",
+                2},
+        BadCall{"CodeTooLong",
+                {"print", "labels", "--out", kOut},
+                json{{"name", std::string(1999, 'x')},
+                     {"hazard", std::string(1999, 'y')}}
+                    .dump(),
+                2},
+        BadCall{"NoFolder",
+                {"print", "labels", "--out", "no-such-folder/l.pdf"},
+                kLabel,
+                1},
+        BadCall{"NoSession",
+                {"print",
+                 "report",
+                 "--session",
+                 "1",
+                 "--store",
+                 "no/b.db",
+                 "--out",
+                 kOut},
+                "",
+                4}),
+    [](const auto& call) { return call.param.name; });
+
+}  // namespace
+}  // namespace flowkin::testing
