@@ -2,9 +2,11 @@
 #include <cmath>
 #include <memory>
 #include <ostream>
+#include <stop_token>
 
 #include "app/cli/command.h"
 #include "app/cli/comparison_text.h"
+#include "app/cli/interrupt.h"
 #include "app/cli/measure_options.h"
 #include "app/cli/measurement_text.h"
 #include "app/usecases/measure_clip.h"
@@ -117,11 +119,19 @@ ExitStatus RunMeasure(const Flags& flags, Terminal& terminal) {
   MeasureClipOptions options = flags.test.ToOptions();
   options.overlay_path = flags.overlay;
   options.trace_path = flags.trace;
+  const InterruptWatch interrupt;
   Result<MeasuredClip> measured = [&] {
     ProgressBar bar(terminal, "measuring " + flags.clip);
-    return MeasureClip(options).Run(flags.clip,
-                                    [&bar](double share) { bar.Show(share); });
+    std::stop_source stop;
+    return MeasureClip(options).Run(
+        flags.clip,
+        [&](double share) {
+          bar.Show(share);
+          if (interrupt.Signal() != 0) stop.request_stop();
+        },
+        stop.get_token());
   }();
+  if (const int signal = interrupt.Signal(); signal != 0) EndBySignal(signal);
   if (!measured) return Fail(terminal, measured.error());
 
   for (const std::string& text : measured->info.warnings) Warn(terminal, text);

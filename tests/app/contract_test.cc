@@ -3,13 +3,18 @@
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <spawn.h>
 #include <sys/wait.h>
+#include <unistd.h>
 
 #include <algorithm>
+#include <chrono>
 #include <cmath>
+#include <csignal>
 #include <cstdlib>
 #include <filesystem>
 #include <nlohmann/json.hpp>
+#include <thread>
 
 #include "core/video/file_frame_source.h"
 #include "tests/app/run_flowkin.h"
@@ -275,6 +280,39 @@ TEST(Measure, ShotRateStretchesEveryTime) {
   EXPECT_NEAR(4.0 * slow["time_base"]["duration_s"].get<double>(),
               plain["time_base"]["duration_s"],
               10 * kPrinted);
+}
+
+TEST(Measure, AnInterruptedOverlayLeavesNothing) {
+  const std::string folder = ScratchFolder();
+  std::string clip = SampleClip("puddle/base-a.mp4");
+  std::string overlay = folder + "/seen.mp4";
+  std::string program = FLOWKIN_BINARY;
+  std::string measure = "measure", test = "--test", puddle = "puddle",
+              option = "--overlay";
+  std::vector<char*> argv = {program.data(),
+                             measure.data(),
+                             clip.data(),
+                             test.data(),
+                             puddle.data(),
+                             option.data(),
+                             overlay.data(),
+                             nullptr};
+  pid_t child = 0;
+  ASSERT_EQ(
+      ::posix_spawn(
+          &child, program.c_str(), nullptr, nullptr, argv.data(), environ),
+      0);
+  // As soon as the file in the making is there.
+  int state = 0;
+  while (std::filesystem::is_empty(folder) &&
+         ::waitpid(child, &state, WNOHANG) == 0) {
+    std::this_thread::sleep_for(std::chrono::milliseconds(2));
+  }
+  ASSERT_FALSE(std::filesystem::is_empty(folder));
+  ASSERT_EQ(::kill(child, SIGINT), 0);
+  ASSERT_EQ(::waitpid(child, &state, 0), child);
+  EXPECT_TRUE(WIFSIGNALED(state) && WTERMSIG(state) == SIGINT) << state;
+  EXPECT_TRUE(std::filesystem::is_empty(folder));
 }
 
 TEST(Measure, OverlayAndTraceAreWritten) {
