@@ -1,6 +1,7 @@
 #include "core/flow/stream_test.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <optional>
 #include <span>
@@ -48,44 +49,67 @@ constexpr double kFrameShare = 0.6;
 struct Break {
   double t_s = 0.0;
   double sd_s = 0.0;
+  /// All of the fall was empty at once, what hangs from the stick too.
+  bool in_one_picture = false;
 };
+
+/// A stream that runs: seen in most pieces for a while.
+bool HasStream(const StreamEpisode& e) {
+  const auto count = static_cast<std::size_t>(e.num_pieces);
+  const std::size_t first = count / 7;
+  std::size_t seen = 0;
+  for (std::size_t i = 0; i < e.t_s.size(); ++i) {
+    std::size_t n = 0;
+    for (std::size_t p = first; p < count; ++p)
+      n += e.presence_sd[i * count + p] < 0.5F ? 1 : 0;
+    if (n * 2 >= count - first) ++seen;
+  }
+  return seen >= 6;
+}
 
 /// Looks at one episode's pieces.
 class Pieces {
  public:
-  explicit Pieces(const StreamEpisode& e) : e_(e), presence_(e.presence) {
-    Smooth();
+  explicit Pieces(const StreamEpisode& e) : e_(e), first_(e.num_pieces / 7) {
+    groups_.push_back(MakeGroups(1));
   }
 
-  /// A stream that runs: seen in most pieces for a while.
-  bool HasStream() const {
-    std::size_t seen = 0;
-    for (std::size_t i = 0; i < Samples(); ++i) {
-      int n = 0;
-      for (int p = kFirst; p < Count(); ++p) n += Reliable(i, p) ? 1 : 0;
-      if (n * 2 >= Count() - kFirst) ++seen;
-    }
-    return seen >= 6;
-  }
-
-  std::optional<Break> FindBreak() const {
+  std::optional<Break> FindBreak() {
     for (std::size_t i = 1; i < Samples(); ++i) {
-      const int p = Gap(i);
-      if (p < 0 || !LastsFrom(i) || !AllGoSoon(i) || !WasThere(i)) continue;
-      // Back to where the gap began: the crossing of one half in whichever of
-      // the two pieces went first.
-      const double a = Crossing(i, p);
-      const double b = Crossing(i, p + 1);
-      return Break{std::min(a, b), kFrameShare * (e_.t_s[i] - e_.t_s[i - 1])};
+      const Groups* groups = Telling(i);
+      if (groups == nullptr || !GapAt(*groups, i).IsGap() ||
+          !LastsFrom(*groups, i) || !Opens(*groups, i) || !AllGoSoon(i) ||
+          !WasThere(i))
+        continue;
+      return FirstGap(*groups, i);
     }
     return std::nullopt;
   }
 
  private:
-  // The two uppermost pieces hold what hangs from the stick.
-  static constexpr int kFirst = 2;
-  static constexpr float kGone = 0.4F;
-  static constexpr float kReliableSd = 0.15F;
+  /// Presence of `height` neighbouring pieces taken together, and what it is
+  /// good for. [sample * count + uppermost piece]
+  struct Groups {
+    int height = 1;
+    int count = 0;
+    std::vector<double> presence, sd;
+    double Presence(std::size_t i, int p) const { return presence[At(i, p)]; }
+    double Sd(std::size_t i, int p) const { return sd[At(i, p)]; }
+    std::size_t At(std::size_t i, int p) const {
+      return i * static_cast<std::size_t>(count) + static_cast<std::size_t>(p);
+    }
+  };
+
+  static constexpr double kGone = 0.4;
+  // What a codec leaves behind, or light that drifted since.
+  static constexpr double kAsGoodAsGone = 0.15;
+  // Three of these between what runs and kGone.
+  static constexpr double kReliableSd = 0.2;
+  // Codecs freeze noise for a while: only values this far apart tell of it.
+  static constexpr double kNoiseLag_s = 0.1;
+  static constexpr double kNoiseSpan_s = 0.8;
+
+  static constexpr std::array<int, 8> kHeights{1, 2, 3, 4, 6, 9, 13, 18};
 
   std::size_t Samples() const { return e_.t_s.size(); }
   int Count() const { return e_.num_pieces; }
@@ -93,95 +117,139 @@ class Pieces {
     return i * static_cast<std::size_t>(e_.num_pieces) +
            static_cast<std::size_t>(p);
   }
-  float Presence(std::size_t i, int p) const { return presence_[At(i, p)]; }
-  bool Reliable(std::size_t i, int p) const {
-    return e_.presence_sd[At(i, p)] < 3.0F * kReliableSd;
-  }
-  bool Gone(std::size_t i, int p) const {
-    return Reliable(i, p) && Presence(i, p) < kGone;
-  }
 
-  // Where the picture is noisy, a running mean long enough to bring a piece's
-  // presence within kReliableSd, at most seven pictures.
-  void Smooth() {
-    for (int p = 0; p < Count(); ++p)
-      for (std::size_t i = 0; i < Samples(); ++i) {
-        const float sd = e_.presence_sd[At(i, p)];
-        const float need = (sd / kReliableSd) * (sd / kReliableSd);
-        const auto half = static_cast<std::size_t>(
-            std::clamp(std::ceil((need - 1.0F) / 2.0F), 0.0F, 3.0F));
-        if (half == 0 || !Reliable(i, p)) continue;
-        float sum = 0.0F;
-        int n = 0;
-        for (std::size_t k = i - std::min(i, half);
-             k <= std::min(i + half, Samples() - 1);
-             ++k) {
-          sum += e_.presence[At(k, p)];
-          ++n;
+  Groups MakeGroups(int height) const {
+    Groups g;
+    g.height = height;
+    g.count = std::max(0, Count() - height + 1);
+    g.presence.assign(Samples() * static_cast<std::size_t>(g.count), 1.0);
+    g.sd.assign(g.presence.size(), 10.0);
+    for (std::size_t i = 0; i < Samples(); ++i)
+      for (int p = 0; p < g.count; ++p) {
+        double sum = 0.0, weight = 0.0;
+        for (int k = p; k < p + height; ++k) {
+          const double sd =
+              height == 1 ? e_.presence_sd[At(i, k)] : groups_.front().Sd(i, k);
+          // Pieces seen well count alike.
+          const double w = 1.0 / (sd * sd + 0.03 * 0.03);
+          sum += w * e_.presence[At(i, k)];
+          weight += w;
         }
-        presence_[At(i, p)] = sum / static_cast<float>(n);
+        g.presence[g.At(i, p)] = sum / weight;
+        g.sd[g.At(i, p)] = 1.0 / std::sqrt(weight);
       }
+    for (int p = 0; p < g.count; ++p) AddScatter(g, p);
+    return g;
   }
 
-  // Uppermost of two neighbouring pieces that are gone, or -1.
-  int Gap(std::size_t i) const {
-    for (int p = 0; p + 1 < Count(); ++p)
-      if (Gone(i, p) && Gone(i, p + 1)) return p;
-    return -1;
+  // The scatter of the last moments before each sample is the noise as it is,
+  // whatever the camera and the codec made of it.
+  void AddScatter(Groups& g, int p) const {
+    std::vector<double> before(Samples(), -1.0);
+    std::size_t j = 0;
+    for (std::size_t i = 0; i < Samples(); ++i) {
+      while (j < i && e_.t_s[i] - e_.t_s[j + 1] >= kNoiseLag_s) ++j;
+      if (e_.t_s[i] - e_.t_s[j] >= kNoiseLag_s)
+        before[i] = std::abs(g.Presence(i, p) - g.Presence(j, p));
+    }
+    std::vector<double> steps;
+    double scatter = 0.0, next_s = 0.0;
+    for (std::size_t i = 0; i < Samples(); ++i) {
+      // It changes slowly: no need to look at every picture.
+      if (e_.t_s[i] >= next_s) {
+        next_s = e_.t_s[i] + 0.5 * kNoiseLag_s;
+        steps.clear();
+        for (std::size_t k = i; k-- > 0;) {
+          const double ago = e_.t_s[i] - e_.t_s[k];
+          if (ago > kNoiseSpan_s) break;
+          if (ago > kNoiseLag_s && before[k] >= 0.0) steps.push_back(before[k]);
+        }
+        if (steps.size() >= 5)
+          scatter = 1.4826 * Median(steps) / std::sqrt(2.0);
+      }
+      double& sd = g.sd[g.At(i, p)];
+      sd = std::max(sd, scatter);
+    }
   }
 
-  // One bad picture is not a gap, unless pictures are rare.
-  bool LastsFrom(std::size_t i) const {
-    for (std::size_t k = i; k < Samples() && e_.t_s[k] < e_.t_s[i] + 0.03; ++k)
-      if (Gap(k) < 0) return false;
+  // The shortest groups that tell there from not there over most of the fall.
+  const Groups* Telling(std::size_t i) {
+    for (std::size_t h = 1; h < kHeights.size(); ++h) {
+      if (h == groups_.size()) groups_.push_back(MakeGroups(kHeights[h]));
+      const Groups& g = groups_[h];
+      if (g.count <= first_) break;
+      int reliable = 0;
+      for (int p = first_; p < g.count; ++p)
+        reliable += g.Sd(i, p) < kReliableSd ? 1 : 0;
+      if (reliable * 3 >= (g.count - first_) * 2) return &g;
+    }
+    return nullptr;
+  }
+
+  bool Gone(const Groups& g, std::size_t i, int p) const {
+    const double sd = g.Sd(i, p);
+    return sd < kReliableSd &&
+           g.Presence(i, p) < std::clamp(3.0 * sd, kAsGoodAsGone, kGone);
+  }
+  /// The tallest gap: its height and the piece below it.
+  struct Gap {
+    int height = 0;
+    int end = 0;
+    bool IsGap() const { return height > 0; }
+  };
+  Gap GapAt(const Groups& g, std::size_t i) const {
+    Gap tallest;
+    int run = 0;
+    for (int p = 0; p < g.count; ++p) {
+      run = Gone(g, i, p) ? run + g.height - (run > 0 ? g.height - 1 : 0) : 0;
+      if (run > tallest.height) tallest = {run, p + g.height};
+    }
+    return tallest;
+  }
+
+  // One bad picture is not a gap, unless pictures are rare; nor is a spell of
+  // the codec's in a noisy picture.
+  bool LastsFrom(const Groups& g, std::size_t i) const {
+    const double last = g.height > 2 ? kNoiseLag_s : 0.03;
+    for (std::size_t k = i; k < Samples() && e_.t_s[k] < e_.t_s[i] + last; ++k)
+      if (!GapAt(g, k).IsGap()) return false;
     return true;
   }
 
-  double Crossing(std::size_t i, int p) const {
-    std::size_t k = i;
-    while (k > 1 && Presence(k - 1, p) < 0.5F &&
-           e_.t_s[i] - e_.t_s[k - 1] < 0.05)
-      --k;
-    const double before = Presence(k - 1, p), after = Presence(k, p);
-    if (before <= 0.5 || after >= 0.5) return e_.t_s[k];
-    return e_.t_s[k - 1] +
-           (e_.t_s[k] - e_.t_s[k - 1]) * (before - 0.5) / (before - after);
-  }
-
-  // A piece parts at once: it is there, and a moment later it is not. (What
-  // fades slowly is the light, or a stream that merely thins.)
-  bool Parts(std::size_t from, int p, double limit_s) const {
-    for (std::size_t k = from; k < Samples() && e_.t_s[k] <= limit_s; ++k) {
-      if (!Gone(k, p)) continue;
-      for (std::size_t j = k; j-- > 0 && e_.t_s[k] - e_.t_s[j] < 0.075;)
-        if (Presence(j, p) > 0.65F) return true;
-      if (k > 0 && e_.t_s[k] - e_.t_s[k - 1] >= 0.075 &&
-          Presence(k - 1, p) > 0.65F)
+  // What has parted falls or draws back: a gap that stays small with paint
+  // standing under it is none.
+  bool Opens(const Groups& g, std::size_t i) const {
+    for (std::size_t k = i; k < Samples() && e_.t_s[k] < e_.t_s[i] + 0.15;
+         ++k) {
+      const Gap gap = GapAt(g, k);
+      if (!gap.IsGap()) return false;
+      if (gap.height * 6 > Count()) return true;
+      if (g.height == 2 && gap.height > 2 && gap.end >= Count() - 2 &&
+          e_.t_s[k] > e_.t_s[i] + 0.03)
         return true;
     }
     return false;
   }
 
   // Once a stream has broken for good the rest of it runs off within a short
-  // time: most pieces part, and then most are gone together.
+  // time: most of it is gone together, and before the moments that say what
+  // "gone" looks like.
   bool AllGoSoon(std::size_t i) const {
     const double limit =
-        e_.t_s[i] + std::max(0.5, 0.1 * (e_.t_s[i] - e_.rest_s));
-    int pieces = 0, parted = 0;
-    std::vector<int> judged;
-    for (int p = kFirst; p < Count(); ++p) {
-      if (!Reliable(i > 3 ? i - 3 : 0, p)) continue;
-      ++pieces;
-      judged.push_back(p);
-      if (Parts(i > 3 ? i - 3 : 0, p, limit)) ++parted;
-    }
-    // Seen over most of the fall, or what parts first may be what is not seen.
-    if (pieces * 3 < (Count() - kFirst) * 2) return false;
-    if (parted * 10 < pieces * 6) return false;
+        std::min(e_.t_s[i] + std::max(0.5, 0.1 * (e_.t_s[i] - e_.rest_s)),
+                 e_.background_from_s);
+    const Groups& g = groups_.front();
     for (std::size_t k = i; k < Samples() && e_.t_s[k] <= limit; ++k) {
-      int gone = 0;
-      for (const int p : judged) gone += Presence(k, p) < 0.5F ? 1 : 0;
-      if (gone * 10 >= pieces * 7) return true;
+      int gone = 0, judged = 0;
+      for (int p = first_; p < Count(); ++p) {
+        if (g.Sd(i, p) > 0.5) continue;
+        ++judged;
+        gone += g.Presence(k, p) < kGone ? 1 : 0;
+      }
+      // Seen over most of the fall, or what parts first may be what is not
+      // seen.
+      if (judged * 3 < (Count() - first_) * 2) return false;
+      if (gone * 10 >= judged * 7) return true;
     }
     return false;
   }
@@ -189,22 +257,86 @@ class Pieces {
   // What went was most of what stood there: else the stream is still there at
   // the end of the clip and only its small changes were seen.
   bool WasThere(std::size_t i) const {
-    std::vector<double> share;
+    std::vector<double> left;
     for (std::size_t k = i; k-- > 0 && e_.t_s[i] - e_.t_s[k] < 0.25;)
-      for (int p = kFirst; p < Count(); ++p)
-        if (Reliable(k, p)) share.push_back(e_.share[At(k, p)]);
-    return !share.empty() && Median(share) > 0.75 && e_.like_end[i] < 0.4F;
+      left.push_back(e_.left_over[k] + 2.0 * e_.left_over_sd[k]);
+    return !left.empty() && Median(left) < kMostLeftOver;
+  }
+  // A thread that still runs at the end and had been four times as thick just
+  // before leaves a third.
+  static constexpr double kMostLeftOver = 0.3;
+
+  // A thread fades as it thins below a pixel, and codecs drop what is faint:
+  // it has surely parted when the gap flies open, and may have parted since it
+  // was first seen.
+  Break FirstGap(const Groups& g, std::size_t i) const {
+    std::optional<Break> first;
+    for (int p = 0; p < g.count; ++p) {
+      bool gone = false;
+      for (std::size_t k = i; k < Samples() && e_.t_s[k] < e_.t_s[i] + 0.1; ++k)
+        gone = gone || Gone(g, k, p);
+      if (!gone) continue;
+      const Break b = Parting(g, i, p);
+      if (!first || b.t_s < first->t_s) first = b;
+    }
+    std::size_t open = i;
+    int tallest = 0;
+    for (std::size_t k = i; k < Samples() && e_.t_s[k] < e_.t_s[i] + 0.3; ++k) {
+      const Gap gap = GapAt(g, k);
+      if (!gap.IsGap()) break;
+      if (gap.height > tallest) open = k;
+      tallest = std::max(tallest, gap.height);
+      if (tallest * 3 > Count()) break;
+    }
+    const double unsure_s = e_.t_s[open] - kFlyOpen_s - first->t_s;
+    if (unsure_s > 0.0) {
+      first->t_s += 0.7 * unsure_s;
+      first->sd_s = std::hypot(first->sd_s, unsure_s / std::sqrt(12.0));
+    }
+    first->in_one_picture =
+        tallest * 8 > Count() * 7 && !GapAt(g, i - 1).IsGap() && open == i;
+    return *first;
+  }
+  // A third of the fall, 10 to 30 mm, in free fall.
+  static constexpr double kFlyOpen_s = 0.05;
+
+  Break Parting(const Groups& g, std::size_t i, int p) const {
+    double least = g.Presence(i, p);
+    for (std::size_t k = i; k < Samples() && e_.t_s[k] < e_.t_s[i] + 0.2; ++k)
+      least = std::min(least, g.Presence(k, p));
+    const double step = std::clamp(2.0 * g.Sd(i, p), 0.1, 0.3);
+    const auto falls_below = [&](double level) {
+      std::size_t k = i;
+      while (k > 1 && e_.t_s[i] - e_.t_s[k - 1] < 0.2) --k;
+      while (k + 1 < Samples() && g.Presence(k, p) >= level) ++k;
+      const double before = g.Presence(k - 1, p), after = g.Presence(k, p);
+      const double dt = e_.t_s[k] - e_.t_s[k - 1];
+      if (before <= level || after >= level) return e_.t_s[k];
+      return e_.t_s[k] - dt * (level - after) / (before - after);
+    };
+    const double low = falls_below(least + step);
+    // In a short group the gap fills what there is at once; a tall one goes
+    // while the gap spreads.
+    const double high = falls_below(g.height > 2 ? 0.7 : least + 2.0 * step);
+    const double between = std::max(0.0, low - high);
+    const double at_s = g.height > 2 ? low - 0.5 * between : low;
+    return {
+        at_s,
+        std::hypot(0.5 * between, kFrameShare * (e_.t_s[i] - e_.t_s[i - 1])),
+        false};
   }
 
   const StreamEpisode& e_;
-  std::vector<float> presence_;
+  // Those above hold what hangs from the stick.
+  const int first_;
+  std::vector<Groups> groups_;  // as far as they were needed
 };
 
 /// Moments at which the paint between stick and pool parts after `from_s`:
 /// the stream's own upper part first, then one per drop.
 std::vector<double> FindDrips(const StreamEpisode& e, double from_s) {
   // Just below what hangs from the stick.
-  const int first = 3, last = 5;
+  const int first = 3 * e.num_pieces / 14, last = 6 * e.num_pieces / 14 - 1;
   std::vector<double> level(e.t_s.size());
   for (std::size_t i = 0; i < level.size(); ++i)
     for (int p = first; p <= last; ++p)
@@ -255,7 +387,7 @@ std::optional<FlowProxy> DripInterval(double lift_s,
 /// is longest in view.
 std::optional<FlowProxy> ThinningRate(const StreamEpisode& e, double end_s) {
   std::optional<FlowProxy> best;
-  for (int p = 1; p < e.num_pieces; ++p) {
+  for (int p = e.num_pieces / 14; p < e.num_pieces; ++p) {
     std::vector<double> t, w;
     for (std::size_t i = 0; i < e.t_s.size() && e.t_s[i] < end_s; ++i) {
       const double width =
@@ -352,7 +484,7 @@ FlowMeasurement MeasureStream(const StreamTrack& track,
   }
   std::vector<const StreamEpisode*> lifts;
   for (const StreamEpisode& e : track.episodes)
-    if (Pieces(e).HasStream()) lifts.push_back(&e);
+    if (HasStream(e)) lifts.push_back(&e);
   // A person who names an event says by it which lift is meant.
   const StreamEpisode* meant = lifts.empty() ? nullptr : lifts.front();
   for (const StreamEpisode* e : lifts) {
@@ -406,7 +538,7 @@ FlowMeasurement MeasureStream(const StreamTrack& track,
           "The stream had not broken by the end of the clip, or it is too "
           "faint to tell; film on until it drips, against a background that "
           "differs from the paint.");
-    if (PictureJumps(*meant, found->t_s))
+    if (found->in_one_picture || PictureJumps(*meant, found->t_s))
       return Refuse(
           "The camera, the light or something in front of it moved just when "
           "the stream seemed to break; keep all of it still and film again.");

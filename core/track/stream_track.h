@@ -35,13 +35,15 @@ struct StreamEpisode {
   /// Contrast against what stands behind, in standard deviations of the
   /// picture's noise; about 1 where nothing is. Same layout.
   std::vector<float> strength;
-  /// Part of what is seen at the stream's place that had gone by the end: near
-  /// 1 for a stream that broke before a plain background, near 0 for one that
-  /// still ran. Same layout.
-  std::vector<float> share;
-  /// Likeness (cosine) of the stream of a moment ago to what the clip ends
-  /// with: near 1 where a stream still stands there. One per sample.
-  std::vector<float> like_end;
+  /// Where the moments begin at which the stream is taken to have gone: they
+  /// show what stands behind it.
+  double background_from_s = 0.0;
+  /// Part of the stream of a moment ago that can still be made out in what
+  /// stands behind: about 0 if it broke, f / (1 - f) if it still runs there at
+  /// the end with a share f of its contrast. One per sample, with the scatter
+  /// between the pieces.
+  std::vector<float> left_over;
+  std::vector<float> left_over_sd;
   /// Width of the stream at half its contrast, px; negative where the picture
   /// does not tell it. Same layout.
   std::vector<float> width_px;

@@ -275,6 +275,7 @@ class StripAnalysis {
     const double end = episode_.t_s.back();
     std::size_t from = n - std::min<std::size_t>(n, 5);
     while (from > 0 && end - episode_.t_s[from - 1] < 0.4) --from;
+    episode_.background_from_s = episode_.t_s[from];
     background_.resize(cuts_.front().size());
     std::vector<float> values(n - from);
     for (std::size_t i = 0; i < background_.size(); ++i) {
@@ -311,15 +312,14 @@ class StripAnalysis {
     episode_.presence.assign(n * kPieces, 1.0F);
     episode_.presence_sd.assign(n * kPieces, 10.0F);
     episode_.strength.assign(n * kPieces, 0.0F);
-    episode_.share.assign(n * kPieces, 0.0F);
     profiles_.resize(kPieces);
-    std::vector<double> then_then(n, 0.0), then_behind(n, 0.0);
-    double behind_behind = 0.0;
+    // Per sample and piece: power of the stream, its likeness to the ground.
+    std::vector<std::array<double, kPieces>> then_then(n), then_behind(n);
     for (int piece = 0; piece < kPieces; ++piece) {
-      auto& y = profiles_[static_cast<std::size_t>(piece)];
+      const auto at_piece = static_cast<std::size_t>(piece);
+      auto& y = profiles_[at_piece];
       for (const Profile& cut : cuts_) y.push_back(PieceProfile(cut, piece));
       const std::vector<float> behind = BackgroundProfile(piece);
-      for (const double v : behind) behind_behind += v * v;
       // Noise of one value from neighbouring frames: not from the same
       // picture twice, which a slow codec repeats.
       std::vector<float> steps;
@@ -333,13 +333,6 @@ class StripAnalysis {
         const std::size_t at = i * kPieces + static_cast<std::size_t>(piece);
         episode_.strength[at] = static_cast<float>(
             std::sqrt(power / static_cast<double>(y[i].size())) / noise);
-        double seen = 0.0;
-        for (std::size_t c = 0; c < y[i].size(); ++c) {
-          const double v = y[i][c] + behind[c];
-          seen += v * v;
-        }
-        episode_.share[at] =
-            static_cast<float>(std::sqrt(power / std::max(seen, 1e-9)));
       }
       for (std::size_t i = 1; i < n; ++i) {
         // The stream of a moment ago.
@@ -361,9 +354,9 @@ class StripAnalysis {
           then[c] /= count;
           power += then[c] * then[c];
           now += then[c] * y[i][c];
-          then_behind[i] += then[c] * behind[c];
+          then_behind[i][at_piece] += then[c] * behind[c];
         }
-        then_then[i] += power;
+        then_then[i][at_piece] = power;
         const std::size_t at = i * kPieces + static_cast<std::size_t>(piece);
         // The template's own noise adds to its power.
         const double own =
@@ -374,9 +367,19 @@ class StripAnalysis {
       }
     }
     for (std::size_t i = 0; i < n; ++i) {
-      const double power = std::max(1e-9, then_then[i]);
-      episode_.like_end.push_back(static_cast<float>(
-          then_behind[i] / std::sqrt(power * std::max(1e-9, behind_behind))));
+      double power = 1e-9, likeness = 0.0, square = 0.0;
+      for (std::size_t p = 0; p < kPieces; ++p) {
+        power += then_then[i][p];
+        likeness += then_behind[i][p];
+      }
+      const double left = likeness / power;
+      for (std::size_t p = 0; p < kPieces; ++p) {
+        const double miss = then_behind[i][p] - left * then_then[i][p];
+        square += miss * miss;
+      }
+      episode_.left_over.push_back(static_cast<float>(left));
+      episode_.left_over_sd.push_back(
+          static_cast<float>(std::sqrt(square) / power));
     }
   }
 
@@ -417,7 +420,7 @@ class StripAnalysis {
     }
   }
 
-  static constexpr int kPieces = 14;
+  static constexpr int kPieces = 28;
   static constexpr int kFlank = 6;
   static constexpr double kThenFrom_s = 0.35;
   static constexpr double kThenTo_s = 0.05;

@@ -50,7 +50,8 @@ inline StreamTrack MakeTrack(const SyntheticStream& s, std::mt19937& random) {
     e.t_s.push_back(t);
     e.shift_px.push_back(0.0F);
     e.change.push_back(0.5F);
-    e.like_end.push_back(s.breaks ? 0.0F : 0.9F);
+    e.left_over.push_back(s.breaks ? 0.0F : 1.5F);
+    e.left_over_sd.push_back(0.05F);
     for (int p = 0; p < e.num_pieces; ++p) {
       const double gone_s =
           break_s + std::abs(p - s.first_piece) / s.spread_per_s;
@@ -64,11 +65,11 @@ inline StreamTrack MakeTrack(const SyntheticStream& s, std::mt19937& random) {
       e.presence_sd.push_back(
           static_cast<float>(known ? s.presence_noise : 10.0));
       e.strength.push_back(there ? 20.0F : 1.0F);
-      e.share.push_back(there && s.breaks ? 0.97F : 0.2F);
       e.width_px.push_back(-1.0F);
     }
   }
   track.duration_s = e.t_s.back();
+  e.background_from_s = track.duration_s - 0.4;
   track.num_frames = static_cast<std::int64_t>(e.t_s.size());
   track.episodes.push_back(std::move(e));
   return track;

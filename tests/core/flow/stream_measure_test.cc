@@ -73,6 +73,52 @@ TEST(StreamMeasure, RefusesWithAReason) {
   EXPECT_TRUE(refused(StreamTrack{}));
 }
 
+// A codec drops a faint stretch for a while, with paint standing under it: what
+// has parted would have fallen away.
+TEST(StreamMeasure, ALostStretchIsNoBreak) {
+  std::mt19937 random(16);
+  const SyntheticStream s;
+  StreamTrack track = MakeTrack(s, random);
+  StreamEpisode& e = track.episodes[0];
+  const double break_s = s.lift_s + s.break_time_s;
+  for (std::size_t i = 0; i < e.t_s.size(); ++i) {
+    const double left_s = break_s - e.t_s[i];
+    if (left_s < 0.2 || left_s > 0.45) continue;
+    for (std::size_t p = 6; p <= 7; ++p) e.presence[i * 14 + p] = 0.05F;
+  }
+  const FlowMeasurement m = MeasureStream(track);
+  ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+  // Two neighbouring pieces must go before a gap is a gap.
+  EXPECT_NEAR(*m.break_s, break_s, 2.5 / s.fps + 2.0 / s.spread_per_s + 0.03);
+}
+
+// A thread that fades out of sight before it parts: the time between is owned
+// up to.
+TEST(StreamMeasure, AFadingThreadWidensTheBreak) {
+  std::mt19937 random(17);
+  const SyntheticStream s;
+  const FlowMeasurement sharp = MeasureStream(MakeTrack(s, random));
+  StreamTrack track = MakeTrack(s, random);
+  StreamEpisode& e = track.episodes[0];
+  const double break_s = s.lift_s + s.break_time_s;
+  for (std::size_t i = 0; i < e.t_s.size(); ++i)
+    if (break_s - e.t_s[i] < 0.25)
+      for (std::size_t p = 10; p < 14; ++p) e.presence[i * 14 + p] = 0.05F;
+  const FlowMeasurement m = MeasureStream(track);
+  ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+  EXPECT_GT(m.proxies[0].ln_value.sd, sharp.proxies[0].ln_value.sd);
+  EXPECT_GT(*m.break_s, break_s - 0.25);
+  EXPECT_LT(*m.break_s, break_s + 0.05);
+}
+
+// A camera that hangs and comes back shows the whole fall empty at once.
+TEST(StreamMeasure, RefusesAFallThatEmptiesInOnePicture) {
+  std::mt19937 random(18);
+  SyntheticStream s;
+  s.spread_per_s = 1e6;
+  EXPECT_EQ(MeasureStream(MakeTrack(s, random)).outcome, Outcome::kRefused);
+}
+
 // The neck's last straight way to the pinch: rate of a known line, and no
 // rate from a bent one.
 TEST(StreamMeasure, ThinningRateOfAStraightNeckOnly) {
