@@ -1,0 +1,148 @@
+#include "app/gui/frame_picture.h"
+
+#include <QVideoFrame>
+#include <cstring>
+#include <opencv2/imgproc.hpp>
+#include <vector>
+
+namespace flowkin {
+namespace {
+
+/// A view of a mapped plane. OpenCV has no read-only view; it is only read.
+cv::Mat Plane(QVideoFrame& picture, int plane, int rows, int cols, int type) {
+  return {rows,
+          cols,
+          type,
+          picture.bits(plane),
+          static_cast<std::size_t>(picture.bytesPerLine(plane))};
+}
+
+void SplitPacked(
+    const cv::Mat& packed, bool luma_first, Frame* frame, int rows, int cols) {
+  // Two bytes a pixel; chroma alternates. Rows of chroma are averaged in pairs.
+  std::vector<cv::Mat> bytes;
+  cv::split(packed, bytes);
+  const int luma_at = luma_first ? 0 : 1;
+  frame->luma = bytes[static_cast<std::size_t>(luma_at)];
+  const cv::Mat both = bytes[static_cast<std::size_t>(1 - luma_at)];
+  // The chroma bytes, seen as pairs.
+  const cv::Mat pairs(rows, cols / 2, CV_8UC2, both.data, both.step);
+  std::vector<cv::Mat> chroma;
+  cv::split(pairs, chroma);
+  const cv::Size half(cols / 2, (rows + 1) / 2);
+  cv::resize(chroma[0], frame->cb, half, 0, 0, cv::INTER_AREA);
+  cv::resize(chroma[1], frame->cr, half, 0, 0, cv::INTER_AREA);
+}
+
+void FromRgb(const QImage& image, Frame* frame) {
+  const QImage rgb = image.convertToFormat(QImage::Format_RGB888);
+  const cv::Mat view(rgb.height(),
+                     rgb.width(),
+                     CV_8UC3,
+                     const_cast<uchar*>(rgb.constBits()),  // only read
+                     static_cast<std::size_t>(rgb.bytesPerLine()));
+  cv::Mat joined;
+  cv::cvtColor(view, joined, cv::COLOR_RGB2YCrCb);
+  std::vector<cv::Mat> planes;
+  cv::split(joined, planes);
+  const cv::Size half((rgb.width() + 1) / 2, (rgb.height() + 1) / 2);
+  frame->luma = planes[0];
+  cv::resize(planes[1], frame->cr, half, 0, 0, cv::INTER_AREA);
+  cv::resize(planes[2], frame->cb, half, 0, 0, cv::INTER_AREA);
+  frame->full_range = true;
+}
+
+}  // namespace
+
+bool CopyPlanes(const QVideoFrame& picture, Frame* frame) {
+  QVideoFrame mapped(picture);
+  const int rows = mapped.height();
+  const int cols = mapped.width();
+  if (rows < 2 || cols < 2) return false;
+  const auto format = mapped.pixelFormat();
+  const bool planar = format == QVideoFrameFormat::Format_YUV420P ||
+                      format == QVideoFrameFormat::Format_YV12;
+  const bool paired = format == QVideoFrameFormat::Format_NV12 ||
+                      format == QVideoFrameFormat::Format_NV21;
+  const bool packed = (format == QVideoFrameFormat::Format_YUYV ||
+                       format == QVideoFrameFormat::Format_UYVY) &&
+                      cols % 2 == 0;
+  if (!planar && !paired && !packed) {
+    const QImage image = mapped.toImage();
+    if (image.isNull()) return false;
+    FromRgb(image, frame);
+    return true;
+  }
+  if (!mapped.map(QVideoFrame::ReadOnly)) return false;
+  const int half_rows = (rows + 1) / 2;
+  const int half_cols = (cols + 1) / 2;
+  frame->full_range =
+      mapped.surfaceFormat().colorRange() == QVideoFrameFormat::ColorRange_Full;
+  if (packed) {
+    SplitPacked(Plane(mapped, 0, rows, cols, CV_8UC2),
+                format == QVideoFrameFormat::Format_YUYV,
+                frame,
+                rows,
+                cols);
+  } else {
+    frame->luma = Plane(mapped, 0, rows, cols, CV_8UC1).clone();
+    if (planar) {
+      const bool blue_first = format == QVideoFrameFormat::Format_YUV420P;
+      const cv::Mat second = Plane(mapped, 1, half_rows, half_cols, CV_8UC1);
+      const cv::Mat third = Plane(mapped, 2, half_rows, half_cols, CV_8UC1);
+      frame->cb = (blue_first ? second : third).clone();
+      frame->cr = (blue_first ? third : second).clone();
+    } else {
+      std::vector<cv::Mat> chroma;
+      cv::split(Plane(mapped, 1, half_rows, half_cols, CV_8UC2), chroma);
+      const bool blue_first = format == QVideoFrameFormat::Format_NV12;
+      frame->cb = chroma[blue_first ? 0 : 1];
+      frame->cr = chroma[blue_first ? 1 : 0];
+    }
+  }
+  mapped.unmap();
+  return true;
+}
+
+QImage ToPicture(const Frame& frame, int most_width, const ClipTest* found) {
+  if (frame.luma.empty()) return {};
+  cv::Size size = frame.luma.size();
+  // Marks are drawn at the clip's own size, so it is shrunk afterwards.
+  const bool shrink = size.width > most_width;
+  const cv::Size shown(
+      shrink ? most_width : size.width,
+      shrink ? size.height * most_width / size.width : size.height);
+  cv::Mat luma = frame.luma;
+  if (shrink && found == nullptr) {
+    cv::resize(frame.luma, luma, shown, 0, 0, cv::INTER_AREA);
+    size = shown;
+  }
+  cv::Mat cb;
+  cv::Mat cr;
+  cv::resize(frame.cb, cb, size, 0, 0, cv::INTER_LINEAR);
+  cv::resize(frame.cr, cr, size, 0, 0, cv::INTER_LINEAR);
+  if (!frame.full_range) {
+    cv::Mat stretched;
+    luma.convertTo(stretched, CV_8U, 255.0 / 219.0, -16.0 * 255.0 / 219.0);
+    luma = stretched;
+    cb.convertTo(cb, CV_8U, 255.0 / 224.0, 128.0 - 128.0 * 255.0 / 224.0);
+    cr.convertTo(cr, CV_8U, 255.0 / 224.0, 128.0 - 128.0 * 255.0 / 224.0);
+  }
+  cv::Mat joined;
+  cv::merge(std::vector<cv::Mat>{luma, cr, cb}, joined);
+  cv::Mat bgr;
+  cv::cvtColor(joined, bgr, cv::COLOR_YCrCb2BGR);
+  if (found != nullptr) {
+    found->DrawFound(bgr, frame.TimeS());
+    if (shrink) cv::resize(bgr, bgr, shown, 0, 0, cv::INTER_AREA);
+  }
+  QImage picture(bgr.cols, bgr.rows, QImage::Format_BGR888);
+  for (int row = 0; row < bgr.rows; ++row) {
+    std::memcpy(picture.scanLine(row),
+                bgr.ptr(row),
+                static_cast<std::size_t>(bgr.cols) * 3);
+  }
+  return picture;
+}
+
+}  // namespace flowkin

@@ -1,0 +1,119 @@
+#include "app/gui/self_test.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QImage>
+#include <QMetaObject>
+#include <QQuickWindow>
+#include <QTextStream>
+#include <atomic>
+#include <functional>
+
+#include "app/gui/window.h"
+
+namespace flowkin {
+namespace {
+
+const char* const kScreens[] = {"bench", "film", "clips", "settings"};
+constexpr int kSettle_ms = 200;
+
+std::atomic<int> complaints{0};
+QtMessageHandler usual_handler = nullptr;
+
+void Count(QtMsgType type,
+           const QMessageLogContext& context,
+           const QString& text) {
+  // What the sound server or graphics driver of the machine says is not ours.
+  const QString category = context.category;
+  const bool ours = category == "qml" || category == "default" ||
+                    category == "js" || category.startsWith("qt.qml") ||
+                    category.startsWith("qt.quick");
+  if (type != QtDebugMsg && type != QtInfoMsg && ours &&
+      !text.startsWith("PulseAudioService")) {
+    ++complaints;
+  }
+  if (usual_handler != nullptr) usual_handler(type, context, text);
+}
+
+void Wait(int ms) {
+  QElapsedTimer timer;
+  timer.start();
+  while (timer.elapsed() < ms) {
+    QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+  }
+}
+
+void Show(QQuickWindow* window, int screen) {
+  QMetaObject::invokeMethod(window, "show", Q_ARG(int, screen));
+  Wait(kSettle_ms);
+}
+
+struct Look {
+  QString language;
+  QString shade;
+  double size;
+};
+
+/// Calls `visit(screen name, look)` with every screen in every look.
+bool VisitAll(
+    const DeskOptions& options,
+    const std::function<bool(QQuickWindow*, const QString&, const Look&)>&
+        visit) {
+  Window window(options);
+  if (!window.Open()) return false;
+  QQuickWindow* quick = window.quickWindow();
+  Preferences& preferences = *window.desk().preferences();
+  for (const char* language : {"en", "de", "fr"}) {
+    for (const char* shade : {"light", "dark"}) {
+      for (const double size : {1.0, 2.0}) {
+        preferences.setLanguage(language);
+        preferences.setShade(shade);
+        preferences.setSize(size);
+        for (int screen = 0; screen < static_cast<int>(std::size(kScreens));
+             ++screen) {
+          Show(quick, screen);
+          if (!visit(quick, kScreens[screen], {language, shade, size})) {
+            return false;
+          }
+        }
+      }
+    }
+  }
+  return true;
+}
+
+}  // namespace
+
+int RunSelfTest(const DeskOptions& options) {
+  usual_handler = qInstallMessageHandler(Count);
+  const bool opened = VisitAll(
+      options, [](QQuickWindow*, const QString&, const Look&) { return true; });
+  qInstallMessageHandler(nullptr);
+  QTextStream(stderr) << "self-test: " << complaints.load() << " warnings\n";
+  return opened && complaints == 0 ? 0 : 1;
+}
+
+int TakeScreenshots(const DeskOptions& options, const QString& folder) {
+  const QDir dir(folder);
+  if (!dir.mkpath(".")) {
+    QTextStream(stderr) << "The folder '" << folder
+                        << "' cannot be made; choose another.\n";
+    return 1;
+  }
+  const bool done = VisitAll(
+      options,
+      [&](QQuickWindow* window, const QString& screen, const Look& look) {
+        const QString file =
+            dir.filePath(QString("%1-%2-%3-%4.png")
+                             .arg(screen, look.language, look.shade)
+                             .arg(qRound(look.size * 100.0)));
+        if (window->grabWindow().save(file)) return true;
+        QTextStream(stderr) << "The picture '" << file
+                            << "' cannot be written; is there room?\n";
+        return false;
+      });
+  return done ? 0 : 1;
+}
+
+}  // namespace flowkin

@@ -1,0 +1,109 @@
+import QtQuick
+import QtQuick.Controls.Basic
+import QtQuick.Layouts
+import Flowkin
+
+ApplicationWindow {
+    id: window
+
+    required property Desk desk
+    readonly property int current: pages.currentIndex
+
+    function show(index: int) {
+        if (index < pages.count)
+            pages.currentIndex = index
+    }
+
+    width: 1280
+    height: 800
+    minimumWidth: 640
+    minimumHeight: 420
+    visible: true
+    title: qsTr("flowkin bench")
+    color: Theme.paper
+    font.pixelSize: Theme.body
+    palette {
+        window: Theme.paper
+        windowText: Theme.ink
+        base: Theme.card
+        text: Theme.ink
+        button: Theme.card
+        buttonText: Theme.ink
+        highlight: Theme.deep
+        highlightedText: Theme.onDeep
+        mid: Theme.line
+        dark: Theme.quiet
+    }
+
+    Binding { target: Theme; property: "dark"; value: window.desk.preferences.dark }
+    Binding { target: Theme; property: "size"; value: window.desk.preferences.size }
+
+    Shortcut { sequences: [StandardKey.Undo]; onActivated: window.desk.board.undo() }
+    Shortcut { sequences: [StandardKey.Redo]; onActivated: window.desk.board.redo() }
+    Repeater {
+        model: 9
+        Item {
+            id: turn
+            required property int index
+            Shortcut { sequence: "Ctrl+" + (turn.index + 1); onActivated: window.show(turn.index) }
+        }
+    }
+
+    RowLayout {
+        anchors.fill: parent
+        spacing: 0
+
+        Flickable {
+            Layout.fillHeight: true
+            Layout.preferredWidth: rail.implicitWidth + Theme.gap * 2
+            contentHeight: rail.implicitHeight + Theme.gap * 2
+            boundsBehavior: Flickable.StopAtBounds
+            clip: true
+            ColumnLayout {
+                id: rail
+                x: Theme.gap
+                y: Theme.gap
+                spacing: Theme.px(8)
+                Repeater {
+                    model: [qsTr("Bench"), qsTr("Film"), qsTr("Clips"), qsTr("Settings")]
+                    BigButton {
+                        required property int index
+                        required property string modelData
+                        objectName: "page" + index
+                        Layout.fillWidth: true
+                        Layout.minimumWidth: Theme.px(120)
+                        text: modelData
+                        checked: pages.currentIndex === index
+                        onClicked: window.show(index)
+                    }
+                }
+            }
+        }
+        Rectangle {
+            Layout.fillHeight: true
+            implicitWidth: Theme.px(1)
+            color: Theme.line
+        }
+        StackLayout {
+            id: pages
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            BoardScreen {
+                desk: window.desk
+                onFilmAsked: window.show(1)
+            }
+            Loader {
+                active: StackLayout.isCurrentItem
+                sourceComponent: FilmScreen { desk: window.desk }
+            }
+            Loader {
+                active: StackLayout.isCurrentItem
+                sourceComponent: ClipsScreen { desk: window.desk }
+            }
+            Loader {
+                active: StackLayout.isCurrentItem
+                sourceComponent: SettingsScreen { desk: window.desk }
+            }
+        }
+    }
+}
