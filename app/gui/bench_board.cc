@@ -14,6 +14,8 @@ namespace {
 constexpr int kRefreshEvery_ms = 1000;
 /// The minutes on the cards move on after as many of those.
 constexpr int kTicksPerReload = 15;
+/// From here on the time since stirring is told in hours.
+constexpr int kHoursFrom_min = 120;
 /// The bar reaches from a third of the target to three times it.
 const double kBarReach = std::log(3.0);
 /// One drop of water, mL (USP <1101>: a dropper gives 20 drops of 1 mL).
@@ -181,10 +183,8 @@ QHash<int, QByteArray> BenchBoard::roleNames() const {
           {kHigh, "high"},
           {kBandLow, "bandLow"},
           {kBandHigh, "bandHigh"},
-          {kWater, "water"},
-          {kStirred, "stirred"},
+          {kFacts, "facts"},
           {kRecheck, "recheck"},
-          {kFilms, "films"},
           {kStep, "step"},
           {kIsNext, "isNext"},
           {kSpoken, "spoken"}};
@@ -235,21 +235,23 @@ QVariant BenchBoard::data(const QModelIndex& index, int role) const {
       return Place(target / (1.0 + board_.settings.band), target);
     case kBandHigh:
       return Place(target * (1.0 + board_.settings.band), target);
-    case kWater:
-      return cup.water_share
-                 ? tr("%1 water").arg(Formats::Percent(*cup.water_share))
-                 : QString();
-    case kStirred: {
-      if (!cup.minutes_since_stirred) return QString();
-      const int minutes = static_cast<int>(*cup.minutes_since_stirred);
-      if (minutes < 1) return tr("stirred just now");
-      if (minutes < 120) return tr("stirred %n min ago", nullptr, minutes);
-      return tr("stirred %n h ago", nullptr, minutes / 60);
+    case kFacts: {
+      QStringList facts{Wording::Films(cup)};
+      if (cup.water_share && *cup.water_share > 0.0) {
+        facts << tr("%1 water").arg(Formats::Percent(*cup.water_share));
+      }
+      if (cup.minutes_since_stirred) {
+        const int minutes = static_cast<int>(*cup.minutes_since_stirred);
+        facts << (minutes < 1 ? tr("stirred just now")
+                  : minutes < kHoursFrom_min
+                      ? tr("stirred %n min ago", nullptr, minutes)
+                      : tr("stirred %n h ago", nullptr, minutes / 60));
+      }
+      facts.removeAll(QString());
+      return facts.join(QStringLiteral(" · "));
     }
     case kRecheck:
       return cup.recheck != StepReason::kNone ? tr("re-check due") : QString();
-    case kFilms:
-      return Wording::Films(cup);
     case kStep:
       return Words().Step(cup);
     case kIsNext:
@@ -285,7 +287,16 @@ QString BenchBoard::step() const {
 
 QString BenchBoard::why() const {
   const BoardCup* cup = Chosen();
-  return cup != nullptr ? Words().Reason(*cup) : QString();
+  if (cup == nullptr) return {};
+  QStringList sentences{Words().Reason(*cup)};
+  for (const auto* said : {&cup->cautions, &cup->warnings}) {
+    for (const std::string& sentence : *said) {
+      sentences << Wording::Engine(sentence);
+    }
+  }
+  sentences.removeAll(QString());
+  sentences.removeDuplicates();
+  return sentences.join(QStringLiteral(" "));
 }
 
 QString BenchBoard::action() const {
@@ -323,19 +334,6 @@ QString BenchBoard::actionText() const {
   if (kind == "volume" || kind == "change") return tr("Change the cup");
   if (kind == "learn") return tr("Remember this paint");
   return {};
-}
-
-QStringList BenchBoard::notes() const {
-  const BoardCup* cup = Chosen();
-  if (cup == nullptr) return {};
-  QStringList notes;
-  for (const auto* sentences : {&cup->cautions, &cup->warnings}) {
-    for (const std::string& sentence : *sentences) {
-      const QString note = Wording::Engine(sentence);
-      if (!notes.contains(note)) notes << note;
-    }
-  }
-  return notes;
 }
 
 QStringList BenchBoard::details() const {

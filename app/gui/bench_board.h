@@ -37,7 +37,6 @@ class BenchBoard : public QAbstractListModel {
   /// button does.
   Q_PROPERTY(QString action READ action NOTIFY changed)
   Q_PROPERTY(QString actionText READ actionText NOTIFY changed)
-  Q_PROPERTY(QStringList notes READ notes NOTIFY changed)
   /// Name and value alternate: what lies behind the chosen cup's card.
   Q_PROPERTY(QStringList details READ details NOTIFY changed)
   Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed)
@@ -71,10 +70,8 @@ class BenchBoard : public QAbstractListModel {
     kHigh,
     kBandLow,
     kBandHigh,
-    kWater,
-    kStirred,
+    kFacts,  ///< films, water share, minutes since stirred
     kRecheck,
-    kFilms,
     kStep,
     kIsNext,
     kSpoken,
@@ -102,7 +99,6 @@ class BenchBoard : public QAbstractListModel {
   QString why() const;
   QString action() const;
   QString actionText() const;
-  QStringList notes() const;
   QStringList details() const;
   bool canUndo() const { return board_.can_undo; }
   bool canRedo() const { return board_.can_redo; }

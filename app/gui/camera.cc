@@ -80,15 +80,20 @@ Camera::~Camera() {
 }
 
 void Camera::FindDevices() {
-  // The backend lists cameras twice and keeps ghosts, and its ids do not
-  // outlive the program; the description is what can be relied on.
+  // The backend lists cameras twice and keeps ghosts of those that went, and
+  // its ids do not outlive the program: a name is listed once, and the newest
+  // device of that name is the one that is there.
   devices_.clear();
   for (const QCameraDevice& device : QMediaDevices::videoInputs()) {
-    const bool known = std::any_of(
+    const auto known = std::find_if(
         devices_.begin(), devices_.end(), [&](const QCameraDevice& other) {
           return other.description() == device.description();
         });
-    if (!known) devices_.push_back(device);
+    if (known == devices_.end()) {
+      devices_.push_back(device);
+    } else {
+      *known = device;
+    }
   }
   const auto named = [&](const QString& name) {
     return std::find_if(
@@ -99,15 +104,15 @@ void Camera::FindDevices() {
   auto found = named(preferences_->cameraName());
   if (found == devices_.end()) found = named(device_.description());
   if (found == devices_.end()) found = devices_.begin();
-  const bool had_none = device_.isNull();
-  const QString before = device_.description();
+  const QCameraDevice before = device_;
   device_ = found == devices_.end() ? QCameraDevice() : *found;
   emit devicesChanged();
   emit stateChanged();
-  if (wanted_ && !device_.isNull() &&
-      (had_none || before != device_.description())) {
-    OpenChosen();
-  }
+  if (!wanted_ || device_.isNull()) return;
+  // A second listing of the camera that runs is no reason to open it anew.
+  const bool another = before.description() != device_.description();
+  const bool plugged_in_again = !live_ && before.id() != device_.id();
+  if (another || plugged_in_again) OpenChosen();
 }
 
 QStringList Camera::names() const {

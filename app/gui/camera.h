@@ -20,6 +20,7 @@ class Camera : public QObject {
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")
   Q_PROPERTY(QStringList names READ names NOTIFY devicesChanged)
+  Q_PROPERTY(int nameIndex READ nameIndex NOTIFY devicesChanged)
   Q_PROPERTY(QString name READ name NOTIFY devicesChanged)
   /// "1920 x 1080, 30 a second" for each format; the first is the camera's own
   /// choice.
@@ -43,6 +44,7 @@ class Camera : public QObject {
   ~Camera() override;
 
   QStringList names() const;
+  int nameIndex() const { return static_cast<int>(names().indexOf(name())); }
   QString name() const { return device_.description(); }
   QStringList formats() const;
   int formatIndex() const;

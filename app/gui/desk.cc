@@ -1,18 +1,32 @@
 #include "app/gui/desk.h"
 
-namespace flowkin {
+#include <QImage>
 
+namespace flowkin {
 Desk::Desk(const DeskOptions& options, QObject* parent)
     : QObject(parent),
       preferences_(new Preferences(options.settings_path, this)),
       board_(new BenchBoard(options.store_path, preferences_, this)),
       clips_(new ClipQueue(board_, preferences_, this)),
-      camera_(new Camera(preferences_, {}, this)) {}
+      review_(new ClipReview(board_, this)),
+      curves_(new Curves(board_, this)),
+      tryout_(new Tryout(options.sample_clips, board_, clips_, this)),
+      voice_(new Voice(preferences_, this)),
+      camera_(new Camera(preferences_, {}, this)) {
+  connect(board_, &BenchBoard::told, voice_, &Voice::Say);
+}
 
-Desk::~Desk() = default;
+Desk::~Desk() {
+  // The camera's thread hands frames to the film stand: it ends first.
+  delete camera_;
+}
 
 void Desk::watch(const QUrl& folder) {
   preferences_->setWatchedFolder(folder.toLocalFile());
+}
+
+bool Desk::keepPicture(const QVariant& image, const QUrl& file) {
+  return image.value<QImage>().save(file.toLocalFile());
 }
 
 }  // namespace flowkin

@@ -1,12 +1,18 @@
 #pragma once
 
 #include <QObject>
+#include <QUrl>
+#include <QVariant>
 #include <QtQmlIntegration>
 
 #include "app/gui/bench_board.h"
 #include "app/gui/camera.h"
 #include "app/gui/clip_queue.h"
+#include "app/gui/clip_review.h"
+#include "app/gui/curves.h"
 #include "app/gui/preferences.h"
+#include "app/gui/tryout.h"
+#include "app/gui/voice.h"
 
 namespace flowkin {
 
@@ -14,6 +20,7 @@ namespace flowkin {
 struct DeskOptions {
   QString settings_path;  ///< empty: the user's own
   QString store_path;     ///< empty: the user's own
+  QString films_path;     ///< folder of her films; empty: beside the store
   QString sample_clips;   ///< folder; empty: looked for beside the program
 };
 
@@ -26,6 +33,9 @@ class Desk : public QObject {
   Q_PROPERTY(flowkin::BenchBoard* board READ board CONSTANT)
   Q_PROPERTY(flowkin::Camera* camera READ camera CONSTANT)
   Q_PROPERTY(flowkin::ClipQueue* clips READ clips CONSTANT)
+  Q_PROPERTY(flowkin::ClipReview* review READ review CONSTANT)
+  Q_PROPERTY(flowkin::Curves* curves READ curves CONSTANT)
+  Q_PROPERTY(flowkin::Tryout* tryout READ tryout CONSTANT)
 
  public:
   explicit Desk(const DeskOptions& options, QObject* parent = nullptr);
@@ -35,14 +45,23 @@ class Desk : public QObject {
   BenchBoard* board() { return board_; }
   Camera* camera() { return camera_; }
   ClipQueue* clips() { return clips_; }
+  ClipReview* review() { return review_; }
+  Curves* curves() { return curves_; }
+  Tryout* tryout() { return tryout_; }
 
   /// Watches a folder, given as a file URL, for clips that arrive.
   Q_INVOKABLE void watch(const QUrl& folder);
+  /// Writes a picture of a plot to a file URL; false where that fails.
+  Q_INVOKABLE bool keepPicture(const QVariant& image, const QUrl& file);
 
  private:
   Preferences* preferences_;
   BenchBoard* board_;
   ClipQueue* clips_;
+  ClipReview* review_;
+  Curves* curves_;
+  Tryout* tryout_;
+  Voice* voice_;
   Camera* camera_;
 };
 

@@ -1,6 +1,7 @@
 #include "app/gui/frame_picture.h"
 
 #include <QVideoFrame>
+#include <algorithm>
 #include <cstring>
 #include <opencv2/imgproc.hpp>
 #include <vector>
@@ -50,6 +51,17 @@ void FromRgb(const QImage& image, Frame* frame) {
   cv::resize(planes[1], frame->cr, half, 0, 0, cv::INTER_AREA);
   cv::resize(planes[2], frame->cb, half, 0, 0, cv::INTER_AREA);
   frame->full_range = true;
+}
+
+/// A copy of an 8-bit picture of three channels.
+QImage ToImage(const cv::Mat& pixels, QImage::Format format) {
+  QImage image(pixels.cols, pixels.rows, format);
+  for (int row = 0; row < pixels.rows; ++row) {
+    std::memcpy(image.scanLine(row),
+                pixels.ptr(row),
+                static_cast<std::size_t>(pixels.cols) * 3);
+  }
+  return image;
 }
 
 }  // namespace
@@ -104,24 +116,20 @@ bool CopyPlanes(const QVideoFrame& picture, Frame* frame) {
   return true;
 }
 
-QImage ToPicture(const Frame& frame, int most_width, const ClipTest* found) {
+QImage ToPicture(const Frame& frame, int most_width) {
   if (frame.luma.empty()) return {};
   cv::Size size = frame.luma.size();
-  // Marks are drawn at the clip's own size, so it is shrunk afterwards.
-  const bool shrink = size.width > most_width;
-  const cv::Size shown(
-      shrink ? most_width : size.width,
-      shrink ? size.height * most_width / size.width : size.height);
   cv::Mat luma = frame.luma;
-  if (shrink && found == nullptr) {
-    cv::resize(frame.luma, luma, shown, 0, 0, cv::INTER_AREA);
-    size = shown;
+  if (size.width > most_width) {
+    size = {most_width, std::max(1, size.height * most_width / size.width)};
+    cv::resize(frame.luma, luma, size, 0, 0, cv::INTER_AREA);
   }
   cv::Mat cb;
   cv::Mat cr;
   cv::resize(frame.cb, cb, size, 0, 0, cv::INTER_LINEAR);
   cv::resize(frame.cr, cr, size, 0, 0, cv::INTER_LINEAR);
   if (!frame.full_range) {
+    // 16..235 and 16..240 to full range, as OpenCV's YCrCb expects.
     cv::Mat stretched;
     luma.convertTo(stretched, CV_8U, 255.0 / 219.0, -16.0 * 255.0 / 219.0);
     luma = stretched;
@@ -130,19 +138,30 @@ QImage ToPicture(const Frame& frame, int most_width, const ClipTest* found) {
   }
   cv::Mat joined;
   cv::merge(std::vector<cv::Mat>{luma, cr, cb}, joined);
-  cv::Mat bgr;
-  cv::cvtColor(joined, bgr, cv::COLOR_YCrCb2BGR);
-  if (found != nullptr) {
-    found->DrawFound(bgr, frame.TimeS());
-    if (shrink) cv::resize(bgr, bgr, shown, 0, 0, cv::INTER_AREA);
-  }
-  QImage picture(bgr.cols, bgr.rows, QImage::Format_BGR888);
-  for (int row = 0; row < bgr.rows; ++row) {
-    std::memcpy(picture.scanLine(row),
-                bgr.ptr(row),
-                static_cast<std::size_t>(bgr.cols) * 3);
-  }
-  return picture;
+  cv::Mat rgb;
+  cv::cvtColor(joined, rgb, cv::COLOR_YCrCb2RGB);
+  return ToImage(rgb, QImage::Format_RGB888);
+}
+
+QImage WithFound(const QImage& picture,
+                 int width_px,
+                 int height_px,
+                 const ClipTest& test,
+                 double t_s) {
+  const QImage bgr = picture.convertToFormat(QImage::Format_BGR888);
+  if (bgr.isNull() || width_px < 1 || height_px < 1) return bgr;
+  const cv::Mat small(bgr.height(),
+                      bgr.width(),
+                      CV_8UC3,
+                      const_cast<uchar*>(bgr.constBits()),  // only read
+                      static_cast<std::size_t>(bgr.bytesPerLine()));
+  // A test draws at the clip's own size.
+  cv::Mat full;
+  cv::resize(small, full, cv::Size(width_px, height_px));
+  test.DrawFound(full, t_s);
+  cv::Mat shown;
+  cv::resize(full, shown, small.size(), 0, 0, cv::INTER_AREA);
+  return ToImage(shown, QImage::Format_BGR888);
 }
 
 }  // namespace flowkin

@@ -12,10 +12,15 @@ namespace flowkin {
 /// caller's). False where the layout cannot be read.
 bool CopyPlanes(const QVideoFrame& picture, Frame* frame);
 
-/// An RGB picture of the frame, at most `most_width` px wide. With `found`,
-/// what that test found is drawn in as it stood at the frame's time.
-QImage ToPicture(const Frame& frame,
-                 int most_width,
-                 const ClipTest* found = nullptr);
+/// An RGB picture of the frame, at most `most_width` px wide.
+QImage ToPicture(const Frame& frame, int most_width);
+
+/// A copy of `picture`, a smaller one of a frame of `width_px` x `height_px`,
+/// with what `test` found drawn in as it stood at `t_s`.
+QImage WithFound(const QImage& picture,
+                 int width_px,
+                 int height_px,
+                 const ClipTest& test,
+                 double t_s);
 
 }  // namespace flowkin

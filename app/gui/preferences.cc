@@ -4,12 +4,17 @@
 #include <QLocale>
 #include <QPalette>
 #include <algorithm>
+#include <cmath>
 
 namespace flowkin {
 
 namespace {
 constexpr double kSmallest = 1.0;
 constexpr double kLargest = 2.0;
+constexpr double kSizeStep = 0.25;
+// In the order of the lists of choices; the first is that of the system.
+const QStringList kLanguages{"", "en", "de", "fr"};
+const QStringList kShades{"", "light", "dark"};
 }  // namespace
 
 Preferences::Preferences(const QString& path, QObject* parent)
@@ -48,6 +53,37 @@ QString Preferences::LanguageInUse() const {
   const QString wanted =
       language_.isEmpty() ? QLocale::system().name().left(2) : language_;
   return wanted == "de" || wanted == "fr" ? wanted : QStringLiteral("en");
+}
+
+int Preferences::languageIndex() const {
+  return static_cast<int>(
+      std::max<qsizetype>(0, kLanguages.indexOf(language_)));
+}
+
+void Preferences::setLanguageIndex(int index) {
+  setLanguage(kLanguages.value(index));
+}
+
+int Preferences::shadeIndex() const {
+  return static_cast<int>(std::max<qsizetype>(0, kShades.indexOf(shade_)));
+}
+
+void Preferences::setShadeIndex(int index) { setShade(kShades.value(index)); }
+
+int Preferences::sizeIndex() const {
+  return static_cast<int>(std::lround((size_ - kSmallest) / kSizeStep));
+}
+
+void Preferences::setSizeIndex(int index) {
+  setSize(kSmallest + kSizeStep * index);
+}
+
+QStringList Preferences::sizes() const {
+  QStringList texts;
+  for (double size = kSmallest; size <= kLargest; size += kSizeStep) {
+    texts << QString("%1 %").arg(std::lround(size * 100.0));
+  }
+  return texts;
 }
 
 void Preferences::setLanguage(const QString& language) {

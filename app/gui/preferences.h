@@ -3,6 +3,7 @@
 #include <QObject>
 #include <QSettings>
 #include <QString>
+#include <QStringList>
 #include <QtQmlIntegration>
 
 namespace flowkin {
@@ -17,6 +18,12 @@ class Preferences : public QObject {
   Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)
   /// "light", "dark", or empty for that of the system.
   Q_PROPERTY(QString shade READ shade WRITE setShade NOTIFY changed)
+  /// The same three as places in the lists of choices.
+  Q_PROPERTY(int languageIndex READ languageIndex WRITE setLanguageIndex NOTIFY
+                 changed)
+  Q_PROPERTY(int shadeIndex READ shadeIndex WRITE setShadeIndex NOTIFY changed)
+  Q_PROPERTY(int sizeIndex READ sizeIndex WRITE setSizeIndex NOTIFY changed)
+  Q_PROPERTY(QStringList sizes READ sizes CONSTANT)
   Q_PROPERTY(bool dark READ dark NOTIFY changed)
   /// Size of everything on screen, 1 to 2.
   Q_PROPERTY(double size READ size WRITE setSize NOTIFY changed)
@@ -46,6 +53,13 @@ class Preferences : public QObject {
   bool speaks() const { return speaks_; }
   QString watchedFolder() const { return watched_folder_; }
 
+  int languageIndex() const;
+  void setLanguageIndex(int index);
+  int shadeIndex() const;
+  void setShadeIndex(int index);
+  int sizeIndex() const;
+  void setSizeIndex(int index);
+  QStringList sizes() const;
   void setLanguage(const QString& language);
   void setShade(const QString& shade);
   void setSize(double size);

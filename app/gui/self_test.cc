@@ -15,8 +15,10 @@
 namespace flowkin {
 namespace {
 
-const char* const kScreens[] = {"bench", "film", "clips", "settings"};
+const char* const kScreens[] = {
+    "bench", "film", "clips", "review", "curves", "tryout", "settings"};
 constexpr int kSettle_ms = 200;
+constexpr int kLongest_ms = 30000;
 
 std::atomic<int> complaints{0};
 QtMessageHandler usual_handler = nullptr;
@@ -44,9 +46,24 @@ void Wait(int ms) {
   }
 }
 
-void Show(QQuickWindow* window, int screen) {
-  QMetaObject::invokeMethod(window, "show", Q_ARG(int, screen));
-  Wait(kSettle_ms);
+/// Waits until nothing is measured or loaded, at most kLongest_ms.
+void WaitIdle(Desk& desk) {
+  QElapsedTimer timer;
+  timer.start();
+  do {
+    Wait(kSettle_ms);
+  } while ((desk.clips()->busy() || desk.review()->loading()) &&
+           timer.elapsed() < kLongest_ms);
+}
+
+/// An empty bench gets the cups of the sample clips, so that there is something
+/// to see.
+void FillBench(Desk& desk) {
+  if (!desk.board()->empty() || !desk.tryout()->possible()) return;
+  do {
+    desk.tryout()->goOn();
+    WaitIdle(desk);
+  } while (desk.tryout()->step() < desk.tryout()->steps());
 }
 
 struct Look {
@@ -63,6 +80,7 @@ bool VisitAll(
   Window window(options);
   if (!window.Open()) return false;
   QQuickWindow* quick = window.quickWindow();
+  FillBench(window.desk());
   Preferences& preferences = *window.desk().preferences();
   for (const char* language : {"en", "de", "fr"}) {
     for (const char* shade : {"light", "dark"}) {
@@ -72,7 +90,8 @@ bool VisitAll(
         preferences.setSize(size);
         for (int screen = 0; screen < static_cast<int>(std::size(kScreens));
              ++screen) {
-          Show(quick, screen);
+          QMetaObject::invokeMethod(quick, "show", Q_ARG(int, screen));
+          WaitIdle(window.desk());
           if (!visit(quick, kScreens[screen], {language, shade, size})) {
             return false;
           }

@@ -9,6 +9,8 @@ namespace flowkin {
 /// about on the way, else 0.
 int RunSelfTest(const DeskOptions& options);
 
+/// In both, an empty store is first filled with the sample clips.
+
 /// Writes SCREEN-LANGUAGE-SHADE-SIZE.png of every screen into `folder`, which
 /// is made if need be. Returns 0, or 1 where that fails.
 int TakeScreenshots(const DeskOptions& options, const QString& folder);

@@ -30,7 +30,8 @@ void Window::SetLanguage() {
   const QLocale system = QLocale::system();
   QLocale::setDefault(system.name().left(2) == language ? system
                                                         : QLocale(language));
-  if (language != "en" && translator_.load("flowkin_" + language, ":/i18n")) {
+  // English has one too, for its plurals.
+  if (translator_.load("flowkin_" + language, ":/i18n")) {
     QCoreApplication::installTranslator(&translator_);
   }
   if (engine_) engine_->retranslate();

@@ -49,45 +49,55 @@ QString Wording::Role(CupRole role) {
   return {};
 }
 
-QString Wording::Thinner(ThinnerKind kind) {
+QString Wording::FilmedTest(TestKind kind) {
+  switch (kind) {
+    case TestKind::kStream:
+      return tr("the stream");
+    case TestKind::kLevel:
+      return tr("the ribbon");
+    case TestKind::kPuddle:
+      return tr("the puddle");
+  }
+  return {};
+}
+
+QString Wording::OfThinner(ThinnerKind kind) {
   switch (kind) {
     case ThinnerKind::kWater:
-      return tr("water");
+      return tr("of water");
     case ThinnerKind::kAdditive:
-      return tr("flow additive");
+      return tr("of flow additive");
     case ThinnerKind::kMedium:
-      return tr("pouring medium");
+      return tr("of pouring medium");
   }
   return {};
 }
 
 QString Wording::Amount(const NextStep& step) const {
-  const QString thinner = Thinner(step.thinner);
+  const QString thinner = OfThinner(step.thinner);
   if (step.amount_units && step.unit) {
     const double units = *step.amount_units;
     const QString number = Formats::Number(units, 2);
     const QString name = QString::fromStdString(step.unit->name);
     if (name == "drop" && std::abs(units - std::round(units)) < 1e-6) {
-      return tr("%n drop(s) of %1",
-                nullptr,
-                static_cast<int>(std::lround(units)))
+      return tr("%n drop(s) %1", nullptr, static_cast<int>(std::lround(units)))
           .arg(thinner);
     }
     if (name == "pump stroke" && std::abs(units - std::round(units)) < 1e-6) {
-      return tr("%n pump stroke(s) of %1",
+      return tr("%n pump stroke(s) %1",
                 nullptr,
                 static_cast<int>(std::lround(units)))
           .arg(thinner);
     }
-    return tr("%1 × %2 of %3").arg(number, name, thinner);
+    return tr("%1 × %2 %3").arg(number, name, thinner);
   }
-  return tr("%1 of %2")
-      .arg(formats_.Volume(step.amount_ml.value_or(0.0)), thinner);
+  return tr("%1 %2").arg(formats_.Volume(step.amount_ml.value_or(0.0)),
+                         thinner);
 }
 
 QString Wording::Step(const BoardCup& cup) const {
   const NextStep& step = cup.step;
-  const QString test = Test(step.test);
+  const QString test = FilmedTest(step.test);
   const QString amount =
       step.amount_ml ? formats_.Volume(*step.amount_ml) : QString();
   switch (step.kind) {
@@ -96,10 +106,10 @@ QString Wording::Step(const BoardCup& cup) const {
                            : tr("It matches. Leave it as it is.");
     case StepKind::kFilm:
       return step.films > 1
-                 ? tr("Film the %1 %n time(s).", nullptr, step.films).arg(test)
-                 : tr("Film the %1 once more.").arg(test);
+                 ? tr("Film %1 %n time(s).", nullptr, step.films).arg(test)
+                 : tr("Film %1 once more.").arg(test);
     case StepKind::kStirAndFilm:
-      return tr("Stir one minute, wait 15 seconds, film the %1.").arg(test);
+      return tr("Stir one minute, wait 15 seconds, film %1.").arg(test);
     case StepKind::kAdd:
       return tr("Add %1, stir one minute, film again.").arg(Amount(step));
     case StepKind::kPutReserveBack:
@@ -115,8 +125,8 @@ QString Wording::Step(const BoardCup& cup) const {
     case StepKind::kUseFinerUnit:
       return tr("Measure finer: at most %1 at once.").arg(amount);
     case StepKind::kOtherThinner:
-      return tr("This %1 is hardly thinner than the base coat; use another.")
-          .arg(Thinner(step.thinner));
+      return tr(
+          "This liquid is hardly thinner than the base coat; use another.");
     case StepKind::kSayVolume:
       return tr("Say how much is in this cup.");
     case StepKind::kFilmBaseCoat:

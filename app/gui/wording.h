@@ -27,8 +27,11 @@ class Wording {
   static QString Verdict(const BoardCup& cup);
   static QString Role(CupRole role);
   static QString Test(TestKind kind);
+  /// With its article, as what is filmed: "the stream".
+  static QString FilmedTest(TestKind kind);
   static QString Event(TestEvent event);
-  static QString Thinner(ThinnerKind kind);
+  /// After an amount: "of water".
+  static QString OfThinner(ThinnerKind kind);
   /// "2 films, one more wanted".
   static QString Films(const BoardCup& cup);
   /// What a film showed, one line: "lift to break 3.45 s".

@@ -30,7 +30,7 @@ ApplicationWindow {
         button: Theme.card
         buttonText: Theme.ink
         highlight: Theme.deep
-        highlightedText: Theme.onDeep
+        highlightedText: Theme.deepInk
         mid: Theme.line
         dark: Theme.quiet
     }
@@ -65,7 +65,7 @@ ApplicationWindow {
                 y: Theme.gap
                 spacing: Theme.px(8)
                 Repeater {
-                    model: [qsTr("Bench"), qsTr("Film"), qsTr("Clips"), qsTr("Settings")]
+                    model: [qsTr("Bench"), qsTr("Film"), qsTr("Clips"), qsTr("Look again"), qsTr("Curves"), qsTr("First try"), qsTr("Settings")]
                     BigButton {
                         required property int index
                         required property string modelData
@@ -91,14 +91,32 @@ ApplicationWindow {
             BoardScreen {
                 desk: window.desk
                 onFilmAsked: window.show(1)
+                onFirstRunAsked: window.show(5)
             }
             Loader {
                 active: StackLayout.isCurrentItem
+                focus: active
                 sourceComponent: FilmScreen { desk: window.desk }
             }
             Loader {
                 active: StackLayout.isCurrentItem
                 sourceComponent: ClipsScreen { desk: window.desk }
+            }
+            Loader {
+                active: StackLayout.isCurrentItem
+                focus: active
+                sourceComponent: ReviewScreen { desk: window.desk }
+            }
+            Loader {
+                active: StackLayout.isCurrentItem
+                sourceComponent: CurvesScreen { desk: window.desk }
+            }
+            Loader {
+                active: StackLayout.isCurrentItem
+                sourceComponent: TryoutScreen {
+                    desk: window.desk
+                    onLeft: window.show(0)
+                }
             }
             Loader {
                 active: StackLayout.isCurrentItem

@@ -13,7 +13,7 @@ QtObject {
     readonly property color quiet: dark ? "#b9b9b2" : "#565a5c"
     readonly property color line: dark ? "#454d51" : "#c9c3b6"
     readonly property color deep: dark ? "#9bd3c6" : "#0d4f49"
-    readonly property color onDeep: dark ? "#0d1f1c" : "#ffffff"
+    readonly property color deepInk: dark ? "#0d1f1c" : "#ffffff"
     readonly property color wash: dark ? "#1d3a36" : "#dcebe6"
     readonly property color warm: dark ? "#f0b67a" : "#8a3d0c"
     readonly property color warmWash: dark ? "#41301f" : "#f6e4d2"

@@ -22,7 +22,7 @@ AbstractButton {
         id: label
         text: button.text
         textFormat: Text.PlainText
-        color: button.strong ? Theme.onDeep : Theme.ink
+        color: button.strong ? Theme.deepInk : Theme.ink
         font.pixelSize: Theme.body
         font.bold: button.strong
         horizontalAlignment: Text.AlignHCenter

@@ -21,10 +21,8 @@ AbstractButton {
     required property real high
     required property real bandLow
     required property real bandHigh
-    required property string water
-    required property string stirred
+    required property string facts
     required property string recheck
-    required property string films
     required property bool isNext
     required property string spoken
     property bool chosen: false
@@ -125,7 +123,7 @@ AbstractButton {
         Words {
             Layout.fillWidth: true
             Layout.leftMargin: Theme.px(4)
-            text: [card.films, card.water, card.stirred].filter(part => part.length > 0).join(" · ")
+            text: card.facts
             color: Theme.quiet
             font.pixelSize: Theme.small
             Accessible.ignored: true

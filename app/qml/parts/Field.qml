@@ -16,7 +16,7 @@ TextField {
     color: Theme.ink
     placeholderTextColor: Theme.quiet
     selectionColor: Theme.deep
-    selectedTextColor: Theme.onDeep
+    selectedTextColor: Theme.deepInk
     selectByMouse: true
     verticalAlignment: TextInput.AlignVCenter
     Accessible.name: label

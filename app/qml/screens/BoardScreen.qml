@@ -54,7 +54,7 @@ Item {
                         objectName: "glance"
                         Layout.fillWidth: true
                         text: screen.board.glance
-                        color: screen.board.mayPour ? Theme.onDeep : Theme.ink
+                        color: screen.board.mayPour ? Theme.deepInk : Theme.ink
                         font.pixelSize: Theme.huge
                         font.bold: true
                     }
@@ -62,7 +62,7 @@ Item {
                         Layout.fillWidth: true
                         visible: text.length > 0
                         text: screen.board.glanceDetail
-                        color: screen.board.mayPour ? Theme.onDeep : Theme.quiet
+                        color: screen.board.mayPour ? Theme.deepInk : Theme.quiet
                     }
                 }
                 BigButton {
@@ -140,10 +140,8 @@ Item {
                 required property real high
                 required property real bandLow
                 required property real bandHigh
-                required property string water
-                required property string stirred
                 required property string recheck
-                required property string films
+                required property string facts
                 required property bool isNext
                 required property string spoken
                 width: grid.cellWidth
@@ -164,10 +162,8 @@ Item {
                     high: cell.high
                     bandLow: cell.bandLow
                     bandHigh: cell.bandHigh
-                    water: cell.water
-                    stirred: cell.stirred
                     recheck: cell.recheck
-                    films: cell.films
+                    facts: cell.facts
                     isNext: cell.isNext
                     spoken: cell.spoken
                     chosen: screen.board.chosen === cell.index
@@ -199,7 +195,7 @@ Item {
                 Words {
                     Layout.fillWidth: true
                     visible: text.length > 0
-                    text: [screen.board.why].concat(screen.board.notes).filter(part => part.length > 0).join(" ")
+                    text: screen.board.why
                     color: Theme.quiet
                     maximumLineCount: 3
                     elide: Text.ElideRight

@@ -6,9 +6,6 @@ ScrollPage {
     id: screen
 
     required property Desk desk
-    readonly property list<string> languages: ["", "en", "de", "fr"]
-    readonly property list<string> shades: ["", "light", "dark"]
-    readonly property list<real> sizes: [1, 1.25, 1.5, 1.75, 2]
 
     title: qsTr("Settings")
 
@@ -24,8 +21,8 @@ ScrollPage {
             label: qsTr("Language")
             Layout.fillWidth: true
             model: [qsTr("as the computer"), "English", "Deutsch", "Français"]
-            currentIndex: screen.languages.indexOf(screen.desk.preferences.language)
-            onActivated: index => screen.desk.preferences.language = screen.languages[index]
+            currentIndex: screen.desk.preferences.languageIndex
+            onActivated: index => screen.desk.preferences.languageIndex = index
         }
         Words { text: qsTr("Amounts") }
         Choice {
@@ -36,23 +33,81 @@ ScrollPage {
             currentIndex: screen.desk.preferences.usUnits ? 1 : 0
             onActivated: index => screen.desk.preferences.usUnits = index === 1
         }
+        Words { text: qsTr("Test on this bench") }
+        Choice {
+            objectName: "test"
+            label: qsTr("Test on this bench")
+            Layout.fillWidth: true
+            model: [qsTr("stream off the stick"), qsTr("ribbon that levels"), qsTr("puddle that spreads")]
+            currentIndex: screen.desk.board.test
+            onActivated: index => screen.desk.board.test = index
+        }
+        Words { text: qsTr("Water is measured in") }
+        Choice {
+            objectName: "doseUnit"
+            label: qsTr("Water is measured in")
+            Layout.fillWidth: true
+            model: [qsTr("millilitres, by pipette or syringe"), qsTr("drops of 0.05 mL"), qsTr("pump strokes of 0.13 mL")]
+            currentIndex: screen.desk.board.doseUnit
+            onActivated: index => screen.desk.board.doseUnit = index
+        }
+        Words { text: qsTr("Room (%1)").arg(screen.desk.board.roomUnit) }
+        Field {
+            objectName: "room"
+            label: qsTr("Room temperature")
+            Layout.fillWidth: true
+            text: screen.desk.board.room
+            inputMethodHints: Qt.ImhFormattedNumbersOnly
+            onEditingFinished: screen.desk.board.setRoom(text)
+        }
+        Words { text: qsTr("Session") }
+        Choice {
+            objectName: "session"
+            label: qsTr("Session")
+            Layout.fillWidth: true
+            model: screen.desk.board.sessions
+            displayText: screen.desk.board.sessionName.length > 0 ? screen.desk.board.sessionName : qsTr("none yet")
+            currentIndex: screen.desk.board.sessionRow
+            onActivated: index => screen.desk.board.openSession(index)
+        }
+        Words { text: qsTr("New session") }
+        Flow {
+            Layout.fillWidth: true
+            spacing: Theme.gap
+            Field {
+                id: newName
+                objectName: "newSession"
+                label: qsTr("Name of the new session")
+                placeholderText: qsTr("name")
+                onAccepted: begin.click()
+            }
+            BigButton {
+                id: begin
+                objectName: "beginSession"
+                text: qsTr("Begin")
+                onClicked: {
+                    screen.desk.board.newSession(newName.text)
+                    newName.clear()
+                }
+            }
+        }
         Words { text: qsTr("Light or dark") }
         Choice {
             objectName: "shade"
             label: qsTr("Light or dark")
             Layout.fillWidth: true
             model: [qsTr("as the computer"), qsTr("light"), qsTr("dark")]
-            currentIndex: screen.shades.indexOf(screen.desk.preferences.shade)
-            onActivated: index => screen.desk.preferences.shade = screen.shades[index]
+            currentIndex: screen.desk.preferences.shadeIndex
+            onActivated: index => screen.desk.preferences.shadeIndex = index
         }
         Words { text: qsTr("Size of everything") }
         Choice {
             objectName: "size"
             label: qsTr("Size of everything")
             Layout.fillWidth: true
-            model: ["100 %", "125 %", "150 %", "175 %", "200 %"]
-            currentIndex: screen.sizes.indexOf(screen.desk.preferences.size)
-            onActivated: index => screen.desk.preferences.size = screen.sizes[index]
+            model: screen.desk.preferences.sizes
+            currentIndex: screen.desk.preferences.sizeIndex
+            onActivated: index => screen.desk.preferences.sizeIndex = index
         }
         Words { text: qsTr("Camera") }
         Choice {
@@ -61,7 +116,7 @@ ScrollPage {
             Layout.fillWidth: true
             model: screen.desk.camera.names
             displayText: screen.desk.camera.name.length > 0 ? screen.desk.camera.name : qsTr("none found")
-            currentIndex: screen.desk.camera.names.indexOf(screen.desk.camera.name)
+            currentIndex: screen.desk.camera.nameIndex
             onActivated: screen.desk.camera.choose(currentText)
         }
         Words { text: qsTr("Picture size") }

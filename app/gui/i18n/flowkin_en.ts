@@ -1,0 +1,86 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en" sourcelanguage="en">
+    <context>
+        <name>Wording</name>
+        <message numerus="yes">
+            <source>%n drop(s) %1</source>
+            <translation>
+                <numerusform>%n drop %1</numerusform>
+                <numerusform>%n drops %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n pump stroke(s) %1</source>
+            <translation>
+                <numerusform>%n pump stroke %1</numerusform>
+                <numerusform>%n pump strokes %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Film %1 %n time(s).</source>
+            <translation>
+                <numerusform>Film %1 %n time.</numerusform>
+                <numerusform>Film %1 %n times.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1: %n film(s)</source>
+            <translation>
+                <numerusform>%1: %n film</numerusform>
+                <numerusform>%1: %n films</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>, %n more</source>
+            <translation>
+                <numerusform>, %n more</numerusform>
+                <numerusform>, %n more</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 of %n cup(s) match</source>
+            <translation>
+                <numerusform>%1 of %n cup matches</numerusform>
+                <numerusform>%1 of %n cups match</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::BenchBoard</name>
+        <message numerus="yes">
+            <source>stirred %n min ago</source>
+            <translation>
+                <numerusform>stirred %n min ago</numerusform>
+                <numerusform>stirred %n min ago</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>stirred %n h ago</source>
+            <translation>
+                <numerusform>stirred %n h ago</numerusform>
+                <numerusform>stirred %n h ago</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::Camera</name>
+        <message numerus="yes">
+            <source>%1 pictures a second, %n lost</source>
+            <translation>
+                <numerusform>%1 pictures a second, %n lost</numerusform>
+                <numerusform>%1 pictures a second, %n lost</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::ClipQueue</name>
+        <message numerus="yes">
+            <source>measuring, %n clip(s) to go</source>
+            <translation>
+                <numerusform>measuring, %n clip to go</numerusform>
+                <numerusform>measuring, %n clips to go</numerusform>
+            </translation>
+        </message>
+    </context>
+</TS>

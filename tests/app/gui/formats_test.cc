@@ -1,0 +1,80 @@
+#include "app/gui/formats.h"
+
+#include <gtest/gtest.h>
+
+#include <QLocale>
+
+namespace flowkin {
+namespace {
+
+// Reading back what was written loses what the shown decimals leave out.
+constexpr double kShown = 0.005;
+// One teaspoon is 4.928922 mL, one fluid ounce 29.57353 mL (NIST SP 811, 2008,
+// appendix B.8); a degree Fahrenheit by (t - 32) / 1.8 (same place).
+constexpr double kFluidOunce_ml = 29.57353;
+
+class FormatsTest : public ::testing::Test {
+ protected:
+  void SetUp() override { QLocale::setDefault(QLocale("en_US")); }
+  void TearDown() override { QLocale::setDefault(QLocale("en_US")); }
+};
+
+TEST_F(FormatsTest, WritesNoEmptyDecimals) {
+  EXPECT_EQ(Formats::Number(2.0, 2), "2");
+  EXPECT_EQ(Formats::Number(2.5, 2), "2.5");
+  EXPECT_EQ(Formats::Number(2.25, 2), "2.25");
+  EXPECT_EQ(Formats::Number(0.0, 2), "0");
+}
+
+TEST_F(FormatsTest, TellsVolumesInMillilitres) {
+  const Formats metric(false);
+  EXPECT_EQ(metric.Volume(2.25), "2.25 mL");
+  EXPECT_EQ(metric.Volume(120.0), "120 mL");
+  EXPECT_EQ(metric.Volume(0.05), "0.05 mL");
+}
+
+TEST_F(FormatsTest, TellsVolumesInUsUnits) {
+  const Formats us(true);
+  EXPECT_EQ(us.Volume(4.928922), "1 tsp (4.93 mL)");
+  EXPECT_EQ(us.Volume(4.0 * kFluidOunce_ml), "4 fl oz");
+}
+
+TEST_F(FormatsTest, FollowsTheManner) {
+  QLocale::setDefault(QLocale("de_DE"));
+  const Formats metric(false);
+  EXPECT_EQ(metric.Volume(2.25), "2,25 mL");
+  ASSERT_TRUE(metric.VolumeFromInput("2,25").has_value());
+  EXPECT_DOUBLE_EQ(*metric.VolumeFromInput("2,25"), 2.25);
+  QLocale::setDefault(QLocale("fr_FR"));
+  EXPECT_EQ(Formats::Ratio(1.314), "1,31");
+}
+
+TEST_F(FormatsTest, ReadsBackWhatItWrote) {
+  for (const bool us_units : {false, true}) {
+    const Formats formats(us_units);
+    for (const double ml : {0.25, 29.57353, 120.0, 946.353}) {
+      const auto again = formats.VolumeFromInput(formats.VolumeInput(ml));
+      ASSERT_TRUE(again.has_value());
+      // Three decimals of an ounce, two of a millilitre.
+      EXPECT_NEAR(*again, ml, us_units ? 0.0005 * kFluidOunce_ml : kShown);
+    }
+  }
+}
+
+TEST_F(FormatsTest, ConvertsTemperatures) {
+  const Formats us(true);
+  EXPECT_EQ(us.Temperature(20.0), "68 °F");
+  ASSERT_TRUE(us.TemperatureFromInput("68").has_value());
+  EXPECT_DOUBLE_EQ(*us.TemperatureFromInput("68"), 20.0);
+  EXPECT_EQ(Formats(false).Temperature(21.5), "21.5 °C");
+}
+
+TEST_F(FormatsTest, RefusesWhatIsNoNumber) {
+  const Formats metric(false);
+  for (const char* text : {"", "abc", "1.5 x", "nan", "inf", "--2"}) {
+    EXPECT_FALSE(metric.VolumeFromInput(text).has_value()) << text;
+  }
+}
+
+}  // namespace
+}  // namespace flowkin

@@ -1,0 +1,150 @@
+#include "app/gui/wording.h"
+
+#include <gtest/gtest.h>
+
+#include <QLocale>
+#include <algorithm>
+#include <cctype>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <set>
+#include <string>
+
+namespace flowkin {
+namespace {
+
+BoardCup CupThatNeeds(StepKind kind) {
+  BoardCup cup;
+  cup.details.label = "Lagoon";
+  cup.step.kind = kind;
+  cup.step.films = 2;
+  cup.step.amount_ml = 2.25;
+  return cup;
+}
+
+class WordingTest : public ::testing::Test {
+ protected:
+  void SetUp() override { QLocale::setDefault(QLocale("en_US")); }
+  Wording words_{Formats(false)};
+};
+
+TEST_F(WordingTest, NamesTheAmountInMillilitres) {
+  EXPECT_EQ(words_.Step(CupThatNeeds(StepKind::kAdd)),
+            "Add 2.25 mL of water, stir one minute, film again.");
+}
+
+TEST_F(WordingTest, NamesTheAmountInHerUnit) {
+  BoardCup cup = CupThatNeeds(StepKind::kAdd);
+  cup.step.unit = DoseUnit{"spatula tip", 0.1};
+  cup.step.amount_units = 12.0;
+  EXPECT_EQ(words_.Step(cup),
+            "Add 12 × spatula tip of water, stir one minute, film again.");
+}
+
+TEST_F(WordingTest, HasASentenceForEveryStep) {
+  for (int kind = 0; kind <= static_cast<int>(StepKind::kFilmBaseCoat);
+       ++kind) {
+    const QString step = words_.Step(CupThatNeeds(static_cast<StepKind>(kind)));
+    EXPECT_TRUE(step.endsWith('.')) << kind << ": " << step.toStdString();
+    EXPECT_FALSE(step.contains('%')) << kind << ": " << step.toStdString();
+  }
+}
+
+TEST_F(WordingTest, HasASentenceForEveryReason) {
+  BoardCup cup;
+  for (int reason = 1; reason <= static_cast<int>(StepReason::kThinner);
+       ++reason) {
+    cup.step.reason = static_cast<StepReason>(reason);
+    EXPECT_TRUE(words_.Reason(cup).endsWith('.')) << reason;
+  }
+}
+
+TEST_F(WordingTest, SaysWhichCupHoldsThePourBack) {
+  Board board;
+  EXPECT_EQ(words_.Glance(board), "Put the base coat on the bench.");
+  BoardCup base;
+  base.id = 1;
+  base.base_coat = true;
+  BoardCup cup;
+  cup.id = 2;
+  cup.details.label = "Lagoon";
+  board.cups = {base, cup};
+  board.has_base_coat = true;
+  board.next_cup = 2;
+  EXPECT_EQ(words_.Glance(board), "Lagoon holds it back.");
+  board.next_cup.reset();
+  board.may_pour = true;
+  EXPECT_EQ(words_.Glance(board), "All match: pour.");
+}
+
+// Whole sentences in the string literals of a source file; adjacent literals
+// are one.
+std::set<std::string> SentencesOf(const std::filesystem::path& file) {
+  std::ifstream in(file);
+  const std::string text{std::istreambuf_iterator<char>(in), {}};
+  std::set<std::string> sentences;
+  std::string literal;
+  bool any = false;
+  const auto close = [&] {
+    if (any && literal.size() > 2 && literal.back() == '.' &&
+        std::isupper(static_cast<unsigned char>(literal.front())) != 0 &&
+        literal.find(' ') != std::string::npos &&
+        literal.find('%') == std::string::npos) {
+      sentences.insert(literal);
+    }
+    literal.clear();
+    any = false;
+  };
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    if (text.compare(i, 2, "//") == 0) {
+      i = std::min(text.find('\n', i), text.size());
+    } else if (text[i] == '\'' && i + 2 < text.size()) {
+      i = text.find('\'', text[i + 1] == '\\' ? i + 3 : i + 2);
+    } else if (text[i] == '"') {
+      any = true;
+      for (++i; i < text.size() && text[i] != '"'; ++i) {
+        if (text[i] == '\\') ++i;
+        literal += text[i];
+      }
+    } else if (std::isspace(static_cast<unsigned char>(text[i])) == 0) {
+      close();
+    }
+  }
+  close();
+  return sentences;
+}
+
+// What the tests of a film, the session and the bench say unchangingly is in
+// the list for the translators.
+TEST(EngineSentences, AreAllListed) {
+  const std::filesystem::path root(FLOWKIN_SOURCE_DIR);
+  const std::set<std::string> listed =
+      SentencesOf(root / "app/gui/engine_sentences.cc");
+  ASSERT_GT(listed.size(), 50U);
+  for (const char* file : {"core/flow/stream_test.cc",
+                           "core/flow/level_test.cc",
+                           "core/flow/puddle_test.cc",
+                           "core/session/palette_session.cc",
+                           "app/usecases/bench.cc"}) {
+    const std::set<std::string> said = SentencesOf(root / file);
+    EXPECT_GT(said.size(), 2U) << file;
+    for (const std::string& sentence : said) {
+      EXPECT_EQ(listed.count(sentence), 1U) << file << ": " << sentence;
+    }
+  }
+}
+
+// The main screen keeps to the words of the trade.
+TEST_F(WordingTest, SpeaksNoJargon) {
+  for (int kind = 0; kind <= static_cast<int>(StepKind::kFilmBaseCoat);
+       ++kind) {
+    const QString step = words_.Step(CupThatNeeds(static_cast<StepKind>(kind)));
+    for (const char* word : {"viscosity", "Pa", "proxy", "sigma", "mm2"}) {
+      EXPECT_FALSE(step.contains(word)) << step.toStdString();
+    }
+  }
+}
+
+}  // namespace
+}  // namespace flowkin
