@@ -1,12 +1,11 @@
 #pragma once
 
+#include <QAbstractSeries>
 #include <QObject>
 #include <QStringList>
 #include <QtQmlIntegration>
 
 #include "app/gui/bench_board.h"
-
-class QAbstractSeries;
 
 namespace flowkin {
 
