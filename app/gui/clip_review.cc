@@ -6,14 +6,13 @@
 #include <QLocale>
 #include <QMetaObject>
 #include <algorithm>
-#include <functional>
 #include <iterator>
 #include <utility>
 
 #include "app/gui/frame_picture.h"
 #include "app/usecases/filmed_test.h"
 #include "app/usecases/measure_clip.h"
-#include "core/video/file_frame_source.h"
+#include "app/usecases/watch_clip.h"
 
 namespace flowkin {
 namespace {
@@ -22,23 +21,6 @@ constexpr int kShownWidth_px = 960;
 /// JPEG quality; keeps ten seconds at 60 frames a second in about 40 MB.
 constexpr int kPictureQuality = 80;
 constexpr double kProgressStep = 0.01;
-
-/// Passes frames on to `take` on their way to the measurement.
-class TappedSource : public FrameSource {
- public:
-  TappedSource(FrameSource& source, std::function<void(const Frame&)> take)
-      : source_(source), take_(std::move(take)) {}
-  const ClipInfo& Info() const override { return source_.Info(); }
-  Result<std::optional<Frame>> Next() override {
-    Result<std::optional<Frame>> next = source_.Next();
-    if (next && next->has_value()) take_(**next);
-    return next;
-  }
-
- private:
-  FrameSource& source_;
-  std::function<void(const Frame&)> take_;
-};
 
 }  // namespace
 
@@ -224,42 +206,34 @@ void ClipReview::Load() {
       [this, options, path, run = run_](const std::stop_token& stop) {
         const auto strip = std::make_shared<Strip>();
         QString trouble;
-        FileFrameSourceOptions source_options;
-        source_options.shot_fps = options.shot_fps;
-        source_options.threads = 1;
-        auto source = OpenClip(path, source_options);
-        if (!source) {
-          trouble = Wording::Engine(source.error().message);
-        } else {
-          strip->test = MakeClipTest(options.test);
-          TappedSource tapped(**source, [&](const Frame& frame) {
-            strip->width_px = frame.luma.cols;
-            strip->height_px = frame.luma.rows;
-            QByteArray bytes;
-            QBuffer buffer(&bytes);
-            buffer.open(QIODevice::WriteOnly);
-            ToPicture(frame, kShownWidth_px)
-                .convertToFormat(QImage::Format_RGB32)
-                .save(&buffer, "JPEG", kPictureQuality);
-            strip->pictures.push_back(bytes);
-            strip->times_s.push_back(frame.TimeS());
+        MeasureClipOptions watched = options;
+        watched.decoder_threads = 1;
+        strip->test = MakeClipTest(options.test);
+        const auto see = [&](const Frame& frame) {
+          strip->width_px = frame.luma.cols;
+          strip->height_px = frame.luma.rows;
+          QByteArray bytes;
+          QBuffer buffer(&bytes);
+          buffer.open(QIODevice::WriteOnly);
+          ToPicture(frame, kShownWidth_px)
+              .convertToFormat(QImage::Format_RGB32)
+              .save(&buffer, "JPEG", kPictureQuality);
+          strip->pictures.push_back(bytes);
+          strip->times_s.push_back(frame.TimeS());
+        };
+        double told = 0.0;
+        const auto tell = [&](double share) {
+          if (share - told < kProgressStep) return;
+          told = share;
+          QMetaObject::invokeMethod(this, [this, run, share] {
+            if (run != run_) return;
+            progress_ = share;
+            emit loadingChanged();
           });
-          double told = 0.0;
-          const auto measured = MeasureFrames(
-              tapped,
-              *strip->test,
-              [&](double share) {
-                if (share - told < kProgressStep) return;
-                told = share;
-                QMetaObject::invokeMethod(this, [this, run, share] {
-                  if (run != run_) return;
-                  progress_ = share;
-                  emit loadingChanged();
-                });
-              },
-              stop);
-          if (!measured) trouble = Wording::Engine(measured.error().message);
-        }
+        };
+        const auto measured =
+            WatchClip(path, watched, *strip->test, see, tell, stop);
+        if (!measured) trouble = Wording::Engine(measured.error().message);
         QMetaObject::invokeMethod(
             this, [this, run, strip, trouble] { Loaded(run, strip, trouble); });
       });
@@ -273,8 +247,9 @@ void ClipReview::Loaded(int run,
   trouble_ = trouble;
   strip_ = trouble.isEmpty() ? std::move(strip) : nullptr;
   frame_ = std::clamp(frame_, 0, std::max(0, frames() - 1));
-  if (keep_frame_)
+  if (keep_frame_) {
     frame_ = std::clamp(*keep_frame_, 0, std::max(0, frames() - 1));
+  }
   keep_frame_.reset();
   ShowFrame();
   emit loadingChanged();
