@@ -396,6 +396,10 @@ QStringList BenchBoard::cupNames() const {
   return names;
 }
 
+QStringList BenchBoard::cupChoices() const {
+  return QStringList{tr("say later")} + cupNames();
+}
+
 void BenchBoard::setTest(int kind) {
   if (kind < 0 || kind > static_cast<int>(TestKind::kPuddle)) return;
   if (!NeedSession()) return;

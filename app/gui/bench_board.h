@@ -48,6 +48,8 @@ class BenchBoard : public QAbstractListModel {
   Q_PROPERTY(QString roomUnit READ roomUnit NOTIFY changed)
   Q_PROPERTY(QString volumeUnit READ volumeUnit NOTIFY changed)
   Q_PROPERTY(QStringList cupNames READ cupNames NOTIFY changed)
+  /// The same after a first line that leaves it open.
+  Q_PROPERTY(QStringList cupChoices READ cupChoices NOTIFY changed)
   /// "stream", "level", "puddle": the test of this bench, by number.
   Q_PROPERTY(int test READ test WRITE setTest NOTIFY changed)
   /// 0 mL, 1 drops, 2 pump strokes.
@@ -109,6 +111,7 @@ class BenchBoard : public QAbstractListModel {
   QString roomUnit() const;
   QString volumeUnit() const;
   QStringList cupNames() const;
+  QStringList cupChoices() const;
   int test() const { return static_cast<int>(board_.settings.test); }
   void setTest(int kind);
   int doseUnit() const;

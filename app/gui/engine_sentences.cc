@@ -156,6 +156,7 @@ namespace {
                       "The moment the stick leaves the paint could not be "
                       "seen; start filming with the stick standing in the "
                       "paint and lift it straight up."),
+    QT_TRANSLATE_NOOP("engine", "The note is empty."),
     QT_TRANSLATE_NOOP("engine",
                       "The paint fills the picture, so shaking and lamp "
                       "flicker could not be taken out: leave a rim around it."),
@@ -307,6 +308,7 @@ namespace {
     QT_TRANSLATE_NOOP(
         "engine",
         "There is no place for the brand book; name one with --store."),
+    QT_TRANSLATE_NOOP("engine", "There is no scale."),
     QT_TRANSLATE_NOOP(
         "engine",
         "There is no such cup on the bench; look at the list of cups."),

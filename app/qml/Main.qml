@@ -115,7 +115,7 @@ ApplicationWindow {
                 active: StackLayout.isCurrentItem
                 sourceComponent: TryoutScreen {
                     desk: window.desk
-                    onLeft: window.show(0)
+                    onFinished: window.show(0)
                 }
             }
             Loader {

@@ -75,10 +75,6 @@
             <translation>Welcher Becher</translation>
         </message>
         <message>
-            <source>say later</source>
-            <translation>später sagen</translation>
-        </message>
-        <message>
             <source>Which test</source>
             <translation>Welche Probe</translation>
         </message>
@@ -1292,6 +1288,14 @@
             <source>What is round in the picture does not spread: either it is no puddle or the paint stopped at once. Use more paint, or test this cup with the stream.</source>
             <translation>Das Runde im Bild breitet sich nicht aus: keine Pfütze, oder die Farbe blieb sofort stehen. Mehr Farbe nehmen oder den Strahl.</translation>
         </message>
+        <message>
+            <source>The note is empty.</source>
+            <translation>Die Notiz ist leer.</translation>
+        </message>
+        <message>
+            <source>There is no scale.</source>
+            <translation>Es gibt keinen Maßstab.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::BenchBoard</name>
@@ -1400,6 +1404,10 @@
         <message>
             <source>%1: %2 added.</source>
             <translation>%1: %2 zugegeben.</translation>
+        </message>
+        <message>
+            <source>say later</source>
+            <translation>später sagen</translation>
         </message>
     </context>
     <context>

@@ -75,10 +75,6 @@
             <translation>Quel gobelet</translation>
         </message>
         <message>
-            <source>say later</source>
-            <translation>dire plus tard</translation>
-        </message>
-        <message>
             <source>Which test</source>
             <translation>Quel essai</translation>
         </message>
@@ -1292,6 +1288,14 @@
             <source>What is round in the picture does not spread: either it is no puddle or the paint stopped at once. Use more paint, or test this cup with the stream.</source>
             <translation>Ce qui est rond ne s’étend pas : ce n’est pas une flaque, ou elle s’est figée aussitôt. Plus de peinture, ou le filet.</translation>
         </message>
+        <message>
+            <source>The note is empty.</source>
+            <translation>La note est vide.</translation>
+        </message>
+        <message>
+            <source>There is no scale.</source>
+            <translation>Il n’y a pas d’échelle.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::BenchBoard</name>
@@ -1400,6 +1404,10 @@
         <message>
             <source>%1: %2 added.</source>
             <translation>%1 : %2 ajouté.</translation>
+        </message>
+        <message>
+            <source>say later</source>
+            <translation>dire plus tard</translation>
         </message>
     </context>
     <context>

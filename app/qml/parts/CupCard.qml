@@ -33,8 +33,8 @@ AbstractButton {
     Accessible.role: Accessible.ListItem
     Accessible.name: spoken
     Accessible.selected: chosen
-    Keys.onReturnPressed: card.click()
-    Keys.onEnterPressed: card.click()
+    Keys.onReturnPressed: card.clicked()
+    Keys.onEnterPressed: card.clicked()
 
     background: Rectangle {
         radius: Theme.round

@@ -11,20 +11,21 @@ Popup {
     required property BenchBoard board
     property int row: -1
     property string swatch
+    property var values: ({})
     readonly property list<string> swatches: ["#f4f2ea", "#191919", "#7d8083", "#b8322a", "#e0742f", "#e5b93c", "#4f8f4a", "#1f7a7a", "#2c5fa8", "#2f2f78", "#7a3f8c", "#c76a94", "#7a5234", "#cdb58f"]
 
     function edit(cupRow: int) {
         row = cupRow
-        const form = board.form(cupRow)
-        nameField.text = form.name
-        roleChoice.currentIndex = form.role
-        brandField.text = form.brand
-        colourField.text = form.colour
-        swatch = form.swatch
-        volumeField.text = form.volume
-        targetField.text = form.target
-        reserveField.text = form.reserve
-        thinnerChoice.currentIndex = form.thinner
+        values = board.form(cupRow)
+        nameField.text = values["name"]
+        roleChoice.currentIndex = values["role"]
+        brandField.text = values["brand"]
+        colourField.text = values["colour"]
+        swatch = values["swatch"]
+        volumeField.text = values["volume"]
+        targetField.text = values["target"]
+        reserveField.text = values["reserve"]
+        thinnerChoice.currentIndex = values["thinner"]
         wrong.text = ""
         open()
         nameField.forceActiveFocus()

@@ -16,6 +16,7 @@ Item {
     Accessible.ignored: true
 
     component Post: Rectangle {
+        id: post
         property string word
         color: "transparent"
         border.color: "#ffffff"
@@ -31,7 +32,7 @@ Item {
             Text {
                 id: label
                 anchors.centerIn: parent
-                text: parent.parent.word
+                text: post.word
                 textFormat: Text.PlainText
                 color: "white"
                 font.pixelSize: Theme.small

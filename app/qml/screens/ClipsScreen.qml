@@ -66,7 +66,7 @@ Item {
                 objectName: "clipCup"
                 label: qsTr("Which cup")
                 width: Theme.px(240)
-                model: [qsTr("say later")].concat(screen.desk.board.cupNames)
+                model: screen.desk.board.cupChoices
                 currentIndex: screen.desk.board.chosen + 1
             }
             Choice {
@@ -156,7 +156,7 @@ Item {
                         label: qsTr("Which cup")
                         enabled: row.clipState !== "measured" || row.cupRow < 0
                         implicitWidth: Theme.px(200)
-                        model: [qsTr("say later")].concat(screen.desk.board.cupNames)
+                        model: screen.desk.board.cupChoices
                         currentIndex: row.cupRow + 1
                         onActivated: index => screen.desk.clips.assign(row.index, index - 1)
                     }

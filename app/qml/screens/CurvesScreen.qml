@@ -103,7 +103,7 @@ Item {
             Accessible.role: Accessible.Chart
             Accessible.name: what.currentText
 
-            ValueAxis {
+            ValuesAxis {
                 id: across
                 titleText: screen.curves.across
                 color: Theme.quiet
@@ -112,7 +112,7 @@ Item {
                 titleFont.pixelSize: Theme.small
                 gridLineColor: Theme.line
             }
-            ValueAxis {
+            ValuesAxis {
                 id: up
                 titleText: screen.curves.up
                 color: Theme.quiet

@@ -92,6 +92,17 @@ Item {
         // The film as a line, with its events as flags that can be dragged.
         Item {
             id: strip
+
+            // Shows the frame at a place on the strip; returns the place.
+            function drag(at: real): real {
+                const inside = Math.max(0, Math.min(width, at))
+                screen.review.frame = Math.round(inside / width * (screen.review.frames - 1))
+                return inside
+            }
+            function drop(key: int) {
+                screen.review.correct(key, screen.review.frame)
+            }
+
             Layout.fillWidth: true
             implicitHeight: Theme.px(96)
             visible: screen.review.frames > 1
@@ -163,13 +174,8 @@ Item {
                         property real at: flag.home
                         target: null
                         yAxis.enabled: false
-                        onTranslationChanged: {
-                            if (!active)
-                                return
-                            at = Math.max(0, Math.min(strip.width, flag.home + translation.x))
-                            screen.review.frame = Math.round(at / strip.width * (screen.review.frames - 1))
-                        }
-                        onActiveChanged: if (!active) screen.review.correct(flag.modelData.key, screen.review.frame)
+                        onTranslationChanged: if (active) at = strip.drag(flag.home + translation.x)
+                        onActiveChanged: if (!active) strip.drop(flag.modelData.key)
                     }
                 }
             }

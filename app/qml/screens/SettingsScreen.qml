@@ -79,7 +79,7 @@ ScrollPage {
                 objectName: "newSession"
                 label: qsTr("Name of the new session")
                 placeholderText: qsTr("name")
-                onAccepted: begin.click()
+                onAccepted: begin.clicked()
             }
             BigButton {
                 id: begin

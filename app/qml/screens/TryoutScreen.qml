@@ -8,7 +8,7 @@ ScrollPage {
 
     required property Desk desk
     readonly property Tryout tryout: desk.tryout
-    signal left
+    signal finished
 
     title: tryout.headline
 
@@ -62,7 +62,7 @@ ScrollPage {
             text: screen.tryout.buttonText
             onClicked: {
                 if (screen.tryout.step >= screen.tryout.steps)
-                    screen.left()
+                    screen.finished()
                 screen.tryout.goOn()
             }
         }
@@ -70,7 +70,7 @@ ScrollPage {
             text: qsTr("Leave it")
             onClicked: {
                 screen.tryout.leave()
-                screen.left()
+                screen.finished()
             }
         }
     }
