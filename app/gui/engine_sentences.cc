@@ -10,6 +10,7 @@ namespace {
                       "A cup can be checked again after 1 to 1440 minutes, not "
                       "sooner or later."),
     QT_TRANSLATE_NOOP("engine", "A cup needs a name; say what you call it."),
+    QT_TRANSLATE_NOOP("engine", "A film must be 0 to 100 mm thick."),
     QT_TRANSLATE_NOOP(
         "engine",
         "A stick was lifted but no stream could be seen under it; use a "
@@ -31,8 +32,11 @@ namespace {
         "engine",
         "Clips can be compared only if the camera stays where it is."),
     QT_TRANSLATE_NOOP("engine",
+                      "It is not said what was seen; name the fault."),
+    QT_TRANSLATE_NOOP("engine",
                       "Loosen the thick paint with some of the cup first, then "
                       "stir it back in."),
+    QT_TRANSLATE_NOOP("engine", "Minutes of rest must not be negative."),
     QT_TRANSLATE_NOOP(
         "engine",
         "More than one ribbon was laid, or something stirred or crossed the "
@@ -305,6 +309,7 @@ namespace {
         "engine", "There are two puddles in the picture: film one at a time."),
     QT_TRANSLATE_NOOP("engine",
                       "There is no brand to learn for; say whose paint it is."),
+    QT_TRANSLATE_NOOP("engine", "There is no photo; name its file."),
     QT_TRANSLATE_NOOP(
         "engine",
         "There is no place for the brand book; name one with --store."),
@@ -337,6 +342,9 @@ namespace {
                       "What is round in the picture does not spread: either it "
                       "is no puddle or the paint stopped at once. Use more "
                       "paint, or test this cup with the stream."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "What was planned and used must lie between 0.1 mL and 1000 L."),
 };
 
 }  // namespace

@@ -1296,6 +1296,26 @@
             <source>There is no scale.</source>
             <translation>Es gibt keinen Maßstab.</translation>
         </message>
+        <message>
+            <source>A film must be 0 to 100 mm thick.</source>
+            <translation>Ein Farbfilm ist 0 bis 100 mm dick.</translation>
+        </message>
+        <message>
+            <source>It is not said what was seen; name the fault.</source>
+            <translation>Nicht gesagt, was zu sehen war; den Fehler nennen.</translation>
+        </message>
+        <message>
+            <source>Minutes of rest must not be negative.</source>
+            <translation>Ruheminuten können nicht negativ sein.</translation>
+        </message>
+        <message>
+            <source>There is no photo; name its file.</source>
+            <translation>Kein Foto; die Datei nennen.</translation>
+        </message>
+        <message>
+            <source>What was planned and used must lie between 0.1 mL and 1000 L.</source>
+            <translation>Geplantes und Verbrauchtes liegt zwischen 0,1 ml und 1000 l.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::BenchBoard</name>

@@ -1296,6 +1296,26 @@
             <source>There is no scale.</source>
             <translation>Il n’y a pas d’échelle.</translation>
         </message>
+        <message>
+            <source>A film must be 0 to 100 mm thick.</source>
+            <translation>Un film de peinture a 0 à 100 mm d’épaisseur.</translation>
+        </message>
+        <message>
+            <source>It is not said what was seen; name the fault.</source>
+            <translation>Il n’est pas dit ce qui a été vu ; nommer le défaut.</translation>
+        </message>
+        <message>
+            <source>Minutes of rest must not be negative.</source>
+            <translation>Les minutes de repos ne peuvent être négatives.</translation>
+        </message>
+        <message>
+            <source>There is no photo; name its file.</source>
+            <translation>Pas de photo ; nommer son fichier.</translation>
+        </message>
+        <message>
+            <source>What was planned and used must lie between 0.1 mL and 1000 L.</source>
+            <translation>Le prévu et l’utilisé sont entre 0,1 mL et 1000 L.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::BenchBoard</name>
