@@ -149,7 +149,7 @@ QImage WithFound(const QImage& picture,
                  const ClipTest& test,
                  double t_s) {
   const QImage bgr = picture.convertToFormat(QImage::Format_BGR888);
-  if (bgr.isNull() || width_px < 1 || height_px < 1) return bgr;
+  if (bgr.isNull() || width_px < 1 || height_px < 1) return picture;
   const cv::Mat small(bgr.height(),
                       bgr.width(),
                       CV_8UC3,
