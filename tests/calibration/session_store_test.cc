@@ -75,6 +75,30 @@ BenchSettings Settings() {
   return settings;
 }
 
+PourMade Pour() {
+  PourMade pour;
+  pour.technique = "swipe";
+  pour.planned_ml = 800.0;
+  pour.used_ml = 912.5;
+  pour.wet_mm = 1.65;
+  pour.dry_mm = 0.61;
+  pour.humidity_percent = 48.0;
+  pour.rested_min = 25.0;
+  pour.strained = false;
+  pour.band = 0.2;
+  pour.text = "second try";
+  PouredCup cup;
+  cup.cup = 3;
+  cup.label = "Lagoon";
+  cup.role = CupRole::kActivator;
+  cup.target = 0.8;
+  cup.ln_ratio = Estimate{-0.2, 0.04, 5.0};
+  cup.interval = Interval{0.74, 0.91, 0.95};
+  cup.water_share = 0.07;
+  pour.cups = {cup, PouredCup{}};
+  return pour;
+}
+
 /// One of every kind but ForeignEntry.
 std::vector<EntryWhat> EveryKind() {
   return {
@@ -95,6 +119,12 @@ std::vector<EntryWhat> EveryKind() {
       CupLearned{1},
       NoteTaken{1, "smells of lemon"},
       NoteTaken{{}, "windy"},
+      Pour(),
+      PourMade{},
+      PhotoTaken{PhotoKind::kCells, "tile.jpg", 1, "lacing"},
+      PhotoTaken{PhotoKind::kLater, "month.jpg", {}, ""},
+      FaultSeen{"lost cells", "upper edge"},
+      PourJudged{PourVerdict::kFair, "dull"},
       Undone{5},
       Redone{5},
       SessionClosed{},
@@ -116,6 +146,24 @@ TEST(EntryText, EveryKindReadsAsItWasWritten) {
   for (std::size_t kind = 0; kind + 1 < seen.size(); ++kind) {
     EXPECT_TRUE(seen[kind]) << "no entry of kind " << kind;
   }
+}
+
+TEST(EntryText, APourComesBackWhole) {
+  const auto read = FromText(ToText(Pour()));
+  ASSERT_TRUE(read);
+  const auto& pour = std::get<PourMade>(*read);
+  EXPECT_EQ(pour.technique, "swipe");
+  EXPECT_EQ(pour.planned_ml, 800.0);
+  EXPECT_EQ(pour.used_ml, 912.5);
+  EXPECT_EQ(pour.strained, false);
+  EXPECT_EQ(pour.band, 0.2);
+  ASSERT_EQ(pour.cups.size(), 2u);
+  EXPECT_EQ(pour.cups[0].cup, 3);
+  EXPECT_EQ(pour.cups[0].role, CupRole::kActivator);
+  EXPECT_EQ(pour.cups[0].ln_ratio->degrees_of_freedom, 5.0);
+  EXPECT_EQ(pour.cups[0].interval->low, 0.74);
+  EXPECT_EQ(pour.cups[0].water_share, 0.07);
+  EXPECT_FALSE(pour.cups[1].ln_ratio);
 }
 
 TEST(EntryText, NumbersComeBackToTheLastBit) {
