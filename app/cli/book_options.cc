@@ -53,6 +53,33 @@ std::string CurveSentence(const CurveSummary& curve) {
   return text;
 }
 
+Json LiquidDocument(const LiquidReport& liquid) {
+  Json document;
+  document["thinner"] = ThinnerKindName(liquid.thinner);
+  document["cups"] = liquid.cups;
+  document["ratio"] = {{"value", JsonNumber(liquid.ratio, 4)},
+                       {"low", JsonNumber(liquid.ratio_interval.low, 4)},
+                       {"high", JsonNumber(liquid.ratio_interval.high, 4)},
+                       {"level", liquid.ratio_interval.level}};
+  document["interaction"] = {{"value", JsonNumber(liquid.interaction.value, 3)},
+                             {"sd", JsonNumber(liquid.interaction.sd, 3)}};
+  return document;
+}
+
+std::string LiquidSentence(const LiquidReport& liquid) {
+  char text[200];
+  std::snprintf(text,
+                sizeof(text),
+                "The %s is %.2f times as thick as the base coat (%.2f to "
+                "%.2f), learned from %lld cup(s).",
+                ThinnerKindName(liquid.thinner),
+                liquid.ratio,
+                liquid.ratio_interval.low,
+                liquid.ratio_interval.high,
+                static_cast<long long>(liquid.cups));
+  return text;
+}
+
 Result<void> WriteWhole(const std::string& path, const std::string& bytes) {
   const auto failure = [&](int error) {
     return Error{ErrorCode::kInternal,

@@ -20,6 +20,11 @@ Json CurveDocument(const CurveSummary& curve);
 /// "1 mL of water in 100 mL makes it 5.8 % thinner (4.9 to 6.9 %)".
 std::string CurveSentence(const CurveSummary& curve);
 
+Json LiquidDocument(const LiquidReport& liquid);
+/// "The medium is 0.31 times as thick as the base coat (0.24 to 0.40), learned
+/// from 3 cup(s)."
+std::string LiquidSentence(const LiquidReport& liquid);
+
 /// Writes `bytes` to `path` so that it is there whole or not at all.
 Result<void> WriteWhole(const std::string& path, const std::string& bytes);
 

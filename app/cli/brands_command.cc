@@ -21,6 +21,8 @@ ExitStatus RunList(const BrandsArguments& arguments, Terminal& terminal) {
   const Result<std::vector<BrandReport>> brands =
       ListBrands(*book, arguments.brand);
   if (!brands) return Fail(terminal, brands.error());
+  const Result<std::vector<LiquidReport>> liquids = ListLiquids(*book);
+  if (!liquids) return Fail(terminal, liquids.error());
   if (arguments.json) {
     Json document;
     document["outcome"] = "listed";
@@ -34,6 +36,10 @@ ExitStatus RunList(const BrandsArguments& arguments, Terminal& terminal) {
       entry["curve"] =
           report.curve ? CurveDocument(*report.curve) : Json(nullptr);
       document["brands"].push_back(std::move(entry));
+    }
+    document["liquids"] = Json::array();
+    for (const LiquidReport& liquid : *liquids) {
+      document["liquids"].push_back(LiquidDocument(liquid));
     }
     PrintDocument(terminal, document);
     return ExitStatus::kDone;
@@ -51,6 +57,9 @@ ExitStatus RunList(const BrandsArguments& arguments, Terminal& terminal) {
                    << report.entry.colours[i];
     }
     terminal.out << ".\n";
+  }
+  for (const LiquidReport& liquid : *liquids) {
+    terminal.out << LiquidSentence(liquid) << '\n';
   }
   return ExitStatus::kDone;
 }

@@ -59,22 +59,22 @@ const Json& Object(const Json& value, const std::string& what) {
   return value;
 }
 
+ThinnerKind KindOf(const std::string& where, const std::string& kind) {
+  for (const ThinnerKind known :
+       {ThinnerKind::kWater, ThinnerKind::kAdditive, ThinnerKind::kMedium}) {
+    if (kind == ThinnerKindName(known)) return known;
+  }
+  throw Bad{
+      {ErrorCode::kInvalidArgument,
+       where + " is '" + kind + "', but must be water, additive or medium."}};
+}
+
 void ReadThinner(const Json& document, CupHistory& cup) {
   const Json* field = Find(document, "thinner");
   if (field == nullptr) return;
   const Json& thinner = Object(*field, "thinner");
   const std::string kind = Text(thinner, "kind");
-  if (kind.empty() || kind == "water") {
-    cup.thinner = ThinnerKind::kWater;
-  } else if (kind == "additive") {
-    cup.thinner = ThinnerKind::kAdditive;
-  } else if (kind == "medium") {
-    cup.thinner = ThinnerKind::kMedium;
-  } else {
-    throw Bad{{ErrorCode::kInvalidArgument,
-               "thinner.kind is '" + kind +
-                   "', but must be water, additive or medium."}};
-  }
+  if (!kind.empty()) cup.thinner = KindOf("thinner.kind", kind);
   if (const auto ratio = Number(thinner, "thinner.", "ratio")) {
     if (!(*ratio > 0.0)) {
       throw Bad{
@@ -215,6 +215,10 @@ CupDocument FromJson(const Json& document) {
                  name + ".films must be a count of 1 to 1000."}};
     }
     test.films = static_cast<std::size_t>(films);
+    // What was stirred in before this test, if not the thinner at hand now.
+    if (const std::string kind = Text(entry, "thinner"); !kind.empty()) {
+      test.thinner = KindOf(name + ".thinner", kind);
+    }
     request.cup.tests.push_back(test);
   }
   return cup;
@@ -319,9 +323,11 @@ Json BookDocument(const std::vector<StoredCup>& cups) {
     if (cup.common_rel_sd > 0.0) entry["common_rel_sd"] = cup.common_rel_sd;
     entry["history"] = Json::array();
     for (const CupTest& test : cup.history.tests) {
-      entry["history"].push_back({{"added_ml", test.added_ml},
-                                  {"ratio", test.ratio},
-                                  {"rel_sd", test.rel_sd}});
+      Json row = {{"added_ml", test.added_ml},
+                  {"ratio", test.ratio},
+                  {"rel_sd", test.rel_sd}};
+      if (test.thinner) row["thinner"] = ThinnerKindName(*test.thinner);
+      entry["history"].push_back(std::move(row));
     }
     document["cups"].push_back(std::move(entry));
   }

@@ -1,15 +1,11 @@
 #include "app/cli/curve_plot.h"
 
-extern "C" {
-#include <libavcodec/avcodec.h>
-}
+#include <pango/pangocairo.h>
 
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
 #include <memory>
-#include <opencv2/core.hpp>
-#include <opencv2/imgproc.hpp>
 #include <vector>
 
 namespace flowkin {
@@ -21,6 +17,7 @@ constexpr double kLeft_px = 70.0;
 constexpr double kRight_px = 20.0;
 constexpr double kTop_px = 40.0;
 constexpr double kBottom_px = 60.0;
+constexpr int kFont_px = 14;
 
 struct Spot {
   double x, y;
@@ -106,12 +103,13 @@ class SvgCanvas : public Canvas {
                   sizeof(head),
                   "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%d\" "
                   "height=\"%d\" viewBox=\"0 0 %d %d\" "
-                  "font-family=\"sans-serif\" font-size=\"14\">\n"
+                  "font-family=\"sans-serif\" font-size=\"%d\">\n"
                   "<rect width=\"100%%\" height=\"100%%\" fill=\"white\"/>\n",
                   kWidth_px,
                   kHeight_px,
                   kWidth_px,
-                  kHeight_px);
+                  kHeight_px,
+                  kFont_px);
     return head + body_ + "</svg>\n";
   }
 
@@ -135,114 +133,110 @@ class SvgCanvas : public Canvas {
   std::string body_;
 };
 
+struct CairoFree {
+  void operator()(cairo_surface_t* surface) const {
+    cairo_surface_destroy(surface);
+  }
+  void operator()(cairo_t* context) const { cairo_destroy(context); }
+  void operator()(PangoLayout* layout) const { g_object_unref(layout); }
+  void operator()(PangoFontDescription* font) const {
+    pango_font_description_free(font);
+  }
+};
+
 class PictureCanvas : public Canvas {
  public:
   PictureCanvas()
-      : image_(kScale * kHeight_px,
-               kScale * kWidth_px,
-               CV_8UC3,
-               cv::Scalar(255, 255, 255)) {}
+      : surface_(cairo_image_surface_create(
+            CAIRO_FORMAT_RGB24, kScale * kWidth_px, kScale * kHeight_px)),
+        context_(cairo_create(surface_.get())),
+        layout_(pango_cairo_create_layout(context_.get())) {
+    cairo_scale(context_.get(), kScale, kScale);
+    cairo_set_source_rgb(context_.get(), 1.0, 1.0, 1.0);
+    cairo_paint(context_.get());
+    const std::unique_ptr<PangoFontDescription, CairoFree> font(
+        pango_font_description_from_string("sans-serif"));
+    pango_font_description_set_absolute_size(font.get(),
+                                             kFont_px * PANGO_SCALE);
+    pango_layout_set_font_description(layout_.get(), font.get());
+  }
   void Line(Spot a, Spot b, Colour colour, double width) override {
-    cv::line(image_, At(a), At(b), Of(colour), Width(width), cv::LINE_AA);
+    cairo_move_to(context_.get(), a.x, a.y);
+    cairo_line_to(context_.get(), b.x, b.y);
+    Stroke(colour, width);
   }
   void Path(const std::vector<Spot>& spots, Colour colour) override {
-    for (std::size_t i = 1; i < spots.size(); ++i) {
-      Line(spots[i - 1], spots[i], colour, 2.0);
-    }
+    Trace(spots);
+    Stroke(colour, 2.0);
   }
   void Area(const std::vector<Spot>& spots, Colour colour) override {
-    std::vector<cv::Point> points;
-    for (const Spot& spot : spots) points.push_back(At(spot));
-    cv::fillPoly(image_,
-                 std::vector<std::vector<cv::Point>>{points},
-                 Of(colour),
-                 cv::LINE_AA);
+    Trace(spots);
+    Use(colour);
+    cairo_fill(context_.get());
   }
   void Disc(Spot centre, double radius, Colour colour) override {
-    cv::circle(
-        image_, At(centre), Width(radius), Of(colour), cv::FILLED, cv::LINE_AA);
+    constexpr double kTurn = 6.283185307179586;
+    cairo_new_path(context_.get());
+    cairo_arc(context_.get(), centre.x, centre.y, radius, 0.0, kTurn);
+    Use(colour);
+    cairo_fill(context_.get());
   }
   void Text(Spot at, const std::string& text, Anchor anchor) override {
-    constexpr double kSize = 0.5 * kScale;
-    std::string plain;
-    for (const char c : text) {
-      const auto byte = static_cast<unsigned char>(c);
-      if ((byte & 0xc0) == 0x80) continue;  // inside a UTF-8 sequence
-      plain += byte < 0x80 ? c : '?';
-    }
-    int baseline = 0;
-    const cv::Size size = cv::getTextSize(
-        plain, cv::FONT_HERSHEY_SIMPLEX, kSize, kScale, &baseline);
-    cv::Point origin = At(at);
-    if (anchor == Anchor::kMiddle) origin.x -= size.width / 2;
-    if (anchor == Anchor::kEnd) origin.x -= size.width;
-    cv::putText(image_,
-                plain,
-                origin,
-                cv::FONT_HERSHEY_SIMPLEX,
-                kSize,
-                Of(kInk),
-                kScale,
-                cv::LINE_AA);
+    pango_layout_set_text(
+        layout_.get(), text.data(), static_cast<int>(text.size()));
+    int width = 0;
+    pango_layout_get_size(layout_.get(), &width, nullptr);
+    double left = at.x;
+    if (anchor == Anchor::kMiddle) left -= 0.5 * width / PANGO_SCALE;
+    if (anchor == Anchor::kEnd) left -= 1.0 * width / PANGO_SCALE;
+    const double top =
+        at.y - 1.0 * pango_layout_get_baseline(layout_.get()) / PANGO_SCALE;
+    cairo_move_to(context_.get(), left, top);
+    Use(kInk);
+    pango_cairo_show_layout(context_.get(), layout_.get());
   }
 
-  /// PNG of the picture; empty where the encoder is missing.
-  std::string Bytes() const;
+  /// PNG of the picture; empty where it could not be made.
+  std::string Bytes() const {
+    std::string bytes;
+    const auto write =
+        [](void* to, const unsigned char* data, unsigned int size) {
+          static_cast<std::string*>(to)->append(
+              reinterpret_cast<const char*>(data), size);
+          return CAIRO_STATUS_SUCCESS;
+        };
+    if (cairo_surface_write_to_png_stream(surface_.get(), write, &bytes) !=
+        CAIRO_STATUS_SUCCESS) {
+      return {};
+    }
+    return bytes;
+  }
 
  private:
   static constexpr int kScale = 2;  // for sharp print
-  static cv::Point At(Spot spot) {
-    return {static_cast<int>(std::lround(kScale * spot.x)),
-            static_cast<int>(std::lround(kScale * spot.y))};
-  }
-  static int Width(double width) {
-    return std::max(1, static_cast<int>(std::lround(kScale * width)));
-  }
-  static cv::Scalar Of(Colour colour) {
-    return cv::Scalar(colour.red, colour.green, colour.blue);
-  }
-  cv::Mat image_;  // red, green, blue
-};
 
-struct AvFree {
-  void operator()(AVCodecContext* context) const {
-    avcodec_free_context(&context);
+  void Trace(const std::vector<Spot>& spots) {
+    cairo_new_path(context_.get());
+    for (const Spot& spot : spots) {
+      cairo_line_to(context_.get(), spot.x, spot.y);
+    }
   }
-  void operator()(AVFrame* frame) const { av_frame_free(&frame); }
-  void operator()(AVPacket* packet) const { av_packet_free(&packet); }
-};
+  void Use(Colour colour) {
+    cairo_set_source_rgb(context_.get(),
+                         colour.red / 255.0,
+                         colour.green / 255.0,
+                         colour.blue / 255.0);
+  }
+  void Stroke(Colour colour, double width) {
+    Use(colour);
+    cairo_set_line_width(context_.get(), width);
+    cairo_stroke(context_.get());
+  }
 
-std::string PictureCanvas::Bytes() const {
-  const AVCodec* codec = avcodec_find_encoder(AV_CODEC_ID_PNG);
-  if (codec == nullptr) return {};
-  const std::unique_ptr<AVCodecContext, AvFree> context(
-      avcodec_alloc_context3(codec));
-  const std::unique_ptr<AVFrame, AvFree> frame(av_frame_alloc());
-  const std::unique_ptr<AVPacket, AvFree> packet(av_packet_alloc());
-  if (!context || !frame || !packet) return {};
-  context->width = frame->width = image_.cols;
-  context->height = frame->height = image_.rows;
-  context->pix_fmt = AV_PIX_FMT_RGB24;
-  frame->format = AV_PIX_FMT_RGB24;
-  context->time_base = {1, 1};
-  context->thread_count = 1;
-  if (avcodec_open2(context.get(), codec, nullptr) < 0 ||
-      av_frame_get_buffer(frame.get(), 0) < 0) {
-    return {};
-  }
-  for (int row = 0; row < image_.rows; ++row) {
-    std::copy_n(
-        image_.ptr<std::uint8_t>(row),
-        static_cast<std::size_t>(image_.cols) * 3,
-        frame->data[0] + static_cast<std::ptrdiff_t>(row) * frame->linesize[0]);
-  }
-  if (avcodec_send_frame(context.get(), frame.get()) < 0 ||
-      avcodec_receive_packet(context.get(), packet.get()) < 0) {
-    return {};
-  }
-  return {reinterpret_cast<const char*>(packet->data),
-          static_cast<std::size_t>(packet->size)};
-}
+  std::unique_ptr<cairo_surface_t, CairoFree> surface_;
+  std::unique_ptr<cairo_t, CairoFree> context_;
+  std::unique_ptr<PangoLayout, CairoFree> layout_;
+};
 
 /// Smallest of 1, 2, 5 x 10^k that gives at most `most` steps over `length`.
 double RoundStep(double length, int most) {

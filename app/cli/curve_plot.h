@@ -8,8 +8,7 @@
 namespace flowkin {
 
 /// The bytes of a picture of the curve, its 95 % band and the tests it rests
-/// on; SVG 1.1 or PNG by the ending of `file_name`. A PNG shows what is not
-/// ASCII in `brand` as question marks.
+/// on; SVG 1.1 or PNG by the ending of `file_name`.
 Result<std::string> DrawCurvePlot(const CurvePlot& plot,
                                   const std::string& brand,
                                   const std::string& file_name);

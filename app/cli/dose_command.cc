@@ -155,18 +155,22 @@ void PrintForReading(std::ostream& out,
 Result<std::optional<BookPrior>> PriorFor(const CupDocument& cup,
                                           const std::string& store) {
   std::optional<BookPrior> none;
-  if (cup.request.cup.thinner != ThinnerKind::kWater) return none;
+  const ThinnerKind thinner = cup.request.cup.thinner;
   std::string path = store;
   if (path.empty()) {
-    if (cup.paint.brand.empty()) return none;
+    if (cup.paint.brand.empty() && thinner == ThinnerKind::kWater) return none;
     path = CalibrationStore::DefaultPath();
-    std::error_code ignored;
-    if (path.empty() || !std::filesystem::exists(path, ignored)) return none;
+    // An empty file is a book whose first entry was cut short.
+    std::error_code missing;
+    if (path.empty() || std::filesystem::file_size(path, missing) == 0 ||
+        missing) {
+      return none;
+    }
   }
   const Result<CalibrationStore> book =
       CalibrationStore::Open(path, CalibrationStore::Access::kRead);
   if (!book) return book.error();
-  const Result<BookPrior> prior = PriorFromBook(*book, cup.paint);
+  const Result<BookPrior> prior = PriorFromBook(*book, cup.paint, thinner);
   if (!prior) return prior.error();
   return std::optional<BookPrior>(*prior);
 }
@@ -179,7 +183,8 @@ ExitStatus RunDose(const DoseArguments& arguments, Terminal& terminal) {
   Result<DoseReport> report =
       AdviseDose(cup->request, *book ? &(*book)->prior : nullptr);
   if (!report) return Fail(terminal, report.error());
-  if (!cup->paint.brand.empty() && !(*book && (*book)->known)) {
+  if (cup->request.cup.thinner == ThinnerKind::kWater &&
+      !cup->paint.brand.empty() && !(*book && (*book)->known)) {
     report->cautions.push_back("The book does not know the brand '" +
                                cup->paint.brand +
                                "'; this is advice for an unknown paint.");

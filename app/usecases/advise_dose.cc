@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "calibration/curve/brand_curve.h"
 #include "calibration/defaults/default_prior.h"
 #include "core/dosing/rescue.h"
 
@@ -79,28 +80,43 @@ std::string TooCoarse(const DoseRequest& request, double fine_ml) {
   return what + "; stop here, or film it again to know it better.";
 }
 
-void AddCautions(const DoseRequest& request, DoseReport& report) {
+/// Share of the cup that is added water, once the advice is followed.
+double WaterShare(const DoseRequest& request,
+                  const Dose& dose,
+                  const CupState& state) {
+  const bool water = request.cup.thinner == ThinnerKind::kWater;
+  if (water && state.earlier_ml == 0.0) return dose.water_share;
+  double water_ml = state.earlier_water_ml;
+  if (water) water_ml += state.added_ml + dose.add_ml;
+  return water_ml / (state.start_volume_ml + state.added_ml + dose.add_ml);
+}
+
+void AddCautions(const DoseRequest& request,
+                 const CupState& state,
+                 DoseReport& report) {
   std::vector<std::string>& cautions = report.cautions;
   const BenchConditions& bench = request.bench;
   const double share = report.dose.water_share;
-  if (request.cup.thinner == ThinnerKind::kWater) {
-    const std::string is = "Added water is " + Percent(share) + " of the cup: ";
-    if (share >= kMostWaterShare) {
+  const double water = WaterShare(request, report.dose, state);
+  if (water >= kSoftWaterShare) {
+    const std::string is = "Added water is " + Percent(water) + " of the cup: ";
+    if (water >= kMostWaterShare) {
       cautions.push_back(is +
                          "outside all commonly quoted advice (50 %); the "
                          "binder is spread too thin.");
-    } else if (share >= kStrongWaterShare) {
+    } else if (water >= kStrongWaterShare) {
       cautions.push_back(is +
                          "more than commonly quoted advice allows (30 %); go "
                          "on with medium.");
-    } else if (share >= kSoftWaterShare) {
+    } else {
       cautions.push_back(is +
                          "above the 20 % that commonly quoted advice calls "
                          "safe for the film.");
     }
-  } else if (request.cup.thinner == ThinnerKind::kAdditive &&
-             share >= kSoftWaterShare) {
-    cautions.push_back("Additive is " + Percent(share) +
+  }
+  if (request.cup.thinner == ThinnerKind::kAdditive &&
+      share - water >= kSoftWaterShare) {
+    cautions.push_back("Additive is " + Percent(share - water) +
                        " of the cup: see what its label allows.");
   }
   if (!bench.other_water_shares.empty()) {
@@ -142,6 +158,45 @@ void AddCautions(const DoseRequest& request, DoseReport& report) {
                        " s after stirring; stir, wait 15 s and test, the same "
                        "for every cup.");
   }
+}
+
+std::vector<DilutionTest> TestsOf(const CupHistory& cup) {
+  std::vector<DilutionTest> tests;
+  for (const CupTest& test : cup.tests) {
+    tests.push_back(
+        {cup.Growth(test.added_ml), std::log(test.ratio), test.rel_sd});
+  }
+  return tests;
+}
+
+/// What the earlier parts of a cup's history tell of the level at which the
+/// last one starts. The tests made there are left out: the last part holds
+/// them.
+Estimate StartOfLastPart(const std::vector<CupHistory>& parts,
+                         Estimate start,
+                         CurveOptions options) {
+  // What all tests share is added once, in the last part.
+  const double common = options.common_rel_sd;
+  options.common_rel_sd = 0.0;
+  for (std::size_t p = 0; p + 1 < parts.size(); ++p) {
+    const CupHistory& part = parts[p];
+    std::vector<DilutionTest> tests = TestsOf(part);
+    const double end = tests.back().u;
+    std::erase_if(tests, [&](const DilutionTest& t) { return t.u >= end; });
+    if (tests.empty()) continue;
+    for (DilutionTest& test : tests) {
+      test.rel_sd =
+          std::sqrt(std::max(0.0, test.rel_sd * test.rel_sd - common * common));
+      test.rel_sd = std::max(test.rel_sd, options.least_rel_sd);
+    }
+    CurvePrior prior = part.thinner == ThinnerKind::kWater
+                           ? WaterPrior()
+                           : BlendPrior(part.thinner_ln_ratio);
+    prior.start_level = start;
+    const DilutionCurve curve = FitDilutionCurve(tests, prior, options);
+    start = LevelMoments(curve.belief, end);
+  }
+  return start;
 }
 
 /// Whether one more film, should it read what is now held likeliest, would let
@@ -244,21 +299,24 @@ Result<DoseReport> AdviseDose(const DoseRequest& request,
   }
   const CupHistory& cup = request.cup;
   const bool water = cup.thinner == ThinnerKind::kWater;
+  const std::vector<CupHistory> parts = cup.Parts();
+  const CupHistory& part = parts.back();
   CurveOptions curve_options;
   curve_options.common_rel_sd = request.common_rel_sd;
   if (request.time_exponent) {
     curve_options.time_exponent = *request.time_exponent;
   }
-  std::vector<DilutionTest> tests;
-  for (const CupTest& test : cup.tests) {
-    tests.push_back(
-        {cup.Growth(test.added_ml), std::log(test.ratio), test.rel_sd});
-  }
-  CurvePrior fallback;
+  const std::vector<DilutionTest> tests = TestsOf(part);
+  CurvePrior own;
   if (prior == nullptr) {
-    fallback = water ? WaterPrior() : BlendPrior(cup.thinner_ln_ratio);
-    prior = &fallback;
+    own = water ? WaterPrior() : BlendPrior(cup.thinner_ln_ratio);
+  } else {
+    own = !water && cup.thinner_ln_ratio
+              ? AtMeasuredLevel(*prior, *cup.thinner_ln_ratio)
+              : *prior;
   }
+  own.start_level = StartOfLastPart(parts, own.start_level, curve_options);
+  prior = &own;
   const DilutionCurve curve = FitDilutionCurve(tests, *prior, curve_options);
 
   DoseOptions options;
@@ -267,10 +325,16 @@ Result<DoseReport> AdviseDose(const DoseRequest& request,
   options.smallest_step_ml = request.smallest_step_ml;
   if (!water) options.most_water_share.reset();
   CupState state;
-  state.start_volume_ml = cup.volume_ml;
-  state.added_ml = cup.tests.back().added_ml;
+  state.start_volume_ml = part.volume_ml;
+  state.added_ml = part.tests.back().added_ml;
+  state.earlier_ml = part.volume_ml - cup.volume_ml;
+  for (std::size_t p = 0; p + 1 < parts.size(); ++p) {
+    if (parts[p].thinner == ThinnerKind::kWater) {
+      state.earlier_water_ml += parts[p].tests.back().added_ml;
+    }
+  }
   state.additions = cup.Additions();
-  state.tests_here = cup.TestsSinceAddition();
+  state.tests_here = part.TestsSinceAddition();
   state.last_rel_sd = cup.tests.back().rel_sd;
   state.last_test_suspect = curve.outlier_chance.back() > kSuspect;
 
@@ -352,7 +416,7 @@ Result<DoseReport> AdviseDose(const DoseRequest& request,
     case DoseAdvice::kMatch:
       break;
   }
-  AddCautions(request, report);
+  AddCautions(request, state, report);
   return report;
 }
 

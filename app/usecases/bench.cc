@@ -587,12 +587,17 @@ const Analysis& Bench::Impl::Analyse(
   if (!analysis.request) return analysis;
 
   const CurvePrior* prior = nullptr;
-  if (cup.details.thinner == ThinnerKind::kWater) {
-    const std::pair<std::string, std::string> paint{cup.details.paint.brand,
-                                                    cup.details.paint.colour};
+  {
+    const ThinnerKind thinner = cup.details.thinner;
+    const bool water = thinner == ThinnerKind::kWater;
+    // A colour's name holds no control character.
+    const std::pair<std::string, std::string> paint{
+        cup.details.paint.brand,
+        water ? cup.details.paint.colour
+              : std::string("\x01") + ThinnerKindName(thinner)};
     auto known = priors.find(paint);
     if (known == priors.end()) {
-      auto read = PriorFromBook(book, cup.details.paint);
+      auto read = PriorFromBook(book, cup.details.paint, thinner);
       if (!read) {
         analysis.error = read.error().message;
         return analysis;
@@ -600,7 +605,7 @@ const Analysis& Bench::Impl::Analyse(
       known = priors.emplace(paint, std::move(*read)).first;
     }
     prior = &known->second.prior;
-    analysis.brand_known = known->second.known;
+    analysis.brand_known = water && known->second.known;
   }
   auto dose = AdviseDose(*analysis.request, prior);
   if (dose) {

@@ -13,6 +13,7 @@ namespace {
 constexpr int kEngine = 2;
 /// A brand's newest cups; older ones say little more and cost time.
 constexpr std::int64_t kMostCups = 200;
+constexpr std::int64_t kMostLiquidCups = 60;
 
 std::vector<DilutionTest> Tests(const CupHistory& history) {
   std::vector<DilutionTest> tests;
@@ -21,6 +22,60 @@ std::vector<DilutionTest> Tests(const CupHistory& history) {
         {history.Growth(test.added_ml), std::log(test.ratio), test.rel_sd});
   }
   return tests;
+}
+
+/// Cups of one liquid each, those without an addition left out.
+std::vector<StoredCup> ByThinner(const StoredCup& cup) {
+  std::vector<StoredCup> cups;
+  for (const CupHistory& part : cup.history.Parts()) {
+    if (part.Additions() == 0) continue;
+    cups.push_back(cup);
+    cups.back().history = part;
+  }
+  return cups;
+}
+
+/// Evidence on a liquid other than water; its paints' brands stand where
+/// colours do for a brand.
+std::vector<CupEvidence> LiquidEvidence(const std::vector<StoredCup>& cups,
+                                        const CurvePrior& grid) {
+  std::vector<CupEvidence> evidence;
+  for (const StoredCup& cup : cups) {
+    if (cup.history.Additions() == 0) continue;
+    CurveOptions options;
+    options.common_rel_sd = cup.common_rel_sd;
+    CupEvidence told{cup.paint.brand,
+                     LogLikelihood(Tests(cup.history), grid, options)};
+    if (const auto& measured = cup.history.thinner_ln_ratio) {
+      for (std::size_t k = 0; k < told.log_likelihood.size(); ++k) {
+        const std::size_t row = k / grid.second.size();
+        const double level =
+            grid.first_low + grid.first_step * static_cast<double>(row);
+        // No finer than the grid.
+        const double z = (level - measured->value) /
+                         std::max(measured->sd, 0.5 * grid.first_step);
+        told.log_likelihood[k] -= 0.5 * z * z;
+      }
+    }
+    evidence.push_back(std::move(told));
+  }
+  return evidence;
+}
+
+Result<BookPrior> LiquidPrior(const CalibrationStore& book,
+                              const std::string& brand,
+                              ThinnerKind thinner) {
+  const Result<std::vector<StoredCup>> cups =
+      book.CupsWith(thinner, kMostLiquidCups);
+  if (!cups) return cups.error();
+  BookPrior prior;
+  prior.prior = BlendGrid();
+  const std::vector<CupEvidence> evidence = LiquidEvidence(*cups, prior.prior);
+  if (evidence.empty()) return prior;
+  prior.prior =
+      FitBrandCurve(evidence, brand, prior.prior, BlendSpread()).next_cup;
+  prior.known = true;
+  return prior;
 }
 
 bool TellsOfWater(const StoredCup& cup) {
@@ -108,7 +163,11 @@ Error NoSuchBrand(const std::string& brand) {
 }  // namespace
 
 Result<BookPrior> PriorFromBook(const CalibrationStore& book,
-                                const PaintKey& paint) {
+                                const PaintKey& paint,
+                                ThinnerKind thinner) {
+  if (thinner != ThinnerKind::kWater) {
+    return LiquidPrior(book, paint.brand, thinner);
+  }
   const Result<CurvePrior> population = Population(book, paint.brand);
   if (!population) return population.error();
   BookPrior prior;
@@ -132,9 +191,19 @@ Result<LearnReport> LearnCup(CalibrationStore& book, const StoredCup& cup) {
   }
   return InOne<LearnReport>(book, [&]() -> Result<LearnReport> {
     LearnReport report;
-    const Result<AppendOutcome> outcome = book.Append(cup);
-    if (!outcome) return outcome.error();
-    report.outcome = *outcome;
+    report.outcome = AppendOutcome::kKnown;
+    bool first = true;
+    for (const StoredCup& part : ByThinner(cup)) {
+      const Result<AppendOutcome> outcome = book.Append(part);
+      if (!outcome) return outcome.error();
+      if (first) {
+        report.outcome = *outcome;
+      } else if (*outcome != AppendOutcome::kKnown &&
+                 report.outcome == AppendOutcome::kKnown) {
+        report.outcome = AppendOutcome::kContinued;
+      }
+      first = false;
+    }
     if (const auto done = Refresh(book, cup.paint.brand); !done) {
       return done.error();
     }
@@ -179,6 +248,32 @@ Result<std::vector<BrandReport>> ListBrands(const CalibrationStore& book,
   return reports;
 }
 
+Result<std::vector<LiquidReport>> ListLiquids(const CalibrationStore& book) {
+  std::vector<LiquidReport> reports;
+  for (const ThinnerKind thinner :
+       {ThinnerKind::kAdditive, ThinnerKind::kMedium}) {
+    const Result<std::vector<StoredCup>> cups =
+        book.CupsWith(thinner, kMostLiquidCups);
+    if (!cups) return cups.error();
+    const CurvePrior grid = BlendGrid();
+    const std::vector<CupEvidence> evidence = LiquidEvidence(*cups, grid);
+    if (evidence.empty()) continue;
+    const CurveMoments m =
+        FitBrandCurve(evidence, kNoColour, grid, BlendSpread())
+            .next_cup_moments;
+    const double sd = std::sqrt(m.variance_first);
+    LiquidReport report;
+    report.thinner = thinner;
+    report.cups = static_cast<std::int64_t>(evidence.size());
+    report.ratio = std::exp(m.first);
+    report.ratio_interval = {
+        std::exp(m.first - 1.96 * sd), std::exp(m.first + 1.96 * sd), 0.95};
+    report.interaction = {m.second, std::sqrt(m.variance_second)};
+    reports.push_back(report);
+  }
+  return reports;
+}
+
 Result<ForgetReport> ForgetBrand(CalibrationStore& book,
                                  const std::string& brand,
                                  const std::optional<std::string>& colour,
@@ -208,7 +303,7 @@ Result<ImportReport> ImportCups(CalibrationStore& book,
   return InOne<ImportReport>(book, [&]() -> Result<ImportReport> {
     ImportReport report;
     std::set<std::string> brands;
-    for (const StoredCup& cup : cups) {
+    const auto put = [&](const StoredCup& cup) -> Result<void> {
       const Result<AppendOutcome> outcome = book.Append(cup);
       if (!outcome) return outcome.error();
       switch (*outcome) {
@@ -217,12 +312,20 @@ Result<ImportReport> ImportCups(CalibrationStore& book,
           break;
         case AppendOutcome::kKnown:
           ++report.known;
-          continue;
+          return {};
         case AppendOutcome::kContinued:
           ++report.continued;
           break;
       }
       brands.insert(cup.paint.brand);
+      return {};
+    };
+    for (const StoredCup& cup : cups) {
+      std::vector<StoredCup> parts = ByThinner(cup);
+      if (parts.empty()) parts = {cup};
+      for (const StoredCup& part : parts) {
+        if (const Result<void> done = put(part); !done) return done.error();
+      }
     }
     for (const std::string& brand : brands) {
       if (const auto done = Refresh(book, brand); !done) return done.error();

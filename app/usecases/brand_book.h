@@ -35,22 +35,39 @@ struct BrandReport {
   std::optional<CurveSummary> curve;
 };
 
-/// Prior for a cup of `paint` thinned with water: its brand's curve, or where
-/// the brand is unknown what all brands say. `known` tells which.
+/// What is known of a liquid other than water.
+struct LiquidReport {
+  ThinnerKind thinner = ThinnerKind::kMedium;
+  std::int64_t cups = 0;
+  double ratio = 1.0;  ///< its own, to the base coat
+  Interval ratio_interval;
+  /// Of the logarithmic mixing rule, see DilutionLaw.
+  Estimate interaction;
+};
+
+/// Prior for a cup of `paint` thinned with `thinner`. Water: the brand's curve,
+/// or where the brand is unknown what all brands say. Another liquid: what all
+/// cups with it say, those of the brand the most. `known` tells whether the
+/// brand, or the liquid, was among what was learned.
 struct BookPrior {
   CurvePrior prior;
   bool known = false;
 };
 Result<BookPrior> PriorFromBook(const CalibrationStore& book,
-                                const PaintKey& paint);
+                                const PaintKey& paint,
+                                ThinnerKind thinner = ThinnerKind::kWater);
 
-/// Puts a cup into the book, in one transaction. kRefused where the history
-/// holds nothing a curve can be learned from.
+/// Puts a cup into the book, in one transaction; as several where it was
+/// thinned with one liquid after another, each with the cup as it then stood.
+/// kRefused where the history holds nothing a curve can be learned from.
 Result<LearnReport> LearnCup(CalibrationStore& book, const StoredCup& cup);
 
 /// Every brand with its curve, or only `brand` if it is not empty.
 Result<std::vector<BrandReport>> ListBrands(const CalibrationStore& book,
                                             const std::string& brand);
+
+/// The liquids other than water that the book has learned of.
+Result<std::vector<LiquidReport>> ListLiquids(const CalibrationStore& book);
 
 struct ForgetReport {
   std::int64_t cups = 0;

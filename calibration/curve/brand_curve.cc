@@ -186,6 +186,46 @@ BrandCurve FitBrandCurve(const std::vector<CupEvidence>& cups,
   return curve;
 }
 
+BrandSpread BlendSpread() {
+  BrandSpread spread;
+  spread.colour_sd = {0.05, 0.25};
+  spread.colour_weight = {0.6, 0.4};
+  spread.cup_sd = {0.03, 0.12, 0.40};
+  spread.cup_weight = {0.6, 0.3, 0.1};
+  spread.stranger_chance = 0.02;
+  return spread;
+}
+
+CurvePrior AtMeasuredLevel(const CurvePrior& learned,
+                           const Estimate& ln_ratio) {
+  FLOWKIN_CHECK(learned.kind == DilutionLaw::Kind::kBlend);
+  FLOWKIN_CHECK(learned.first_count >= 2 && ln_ratio.sd > 0.0);
+  CurvePrior prior = learned;
+  prior.first_count = 29;
+  prior.first_step = 0.25 * ln_ratio.sd;
+  prior.first_low = ln_ratio.value - 14.0 * prior.first_step;
+  prior.log_weight.clear();
+  const std::size_t columns = learned.second.size();
+  for (std::size_t i = 0; i < prior.first_count; ++i) {
+    const double first =
+        prior.first_low + prior.first_step * static_cast<double>(i);
+    const double position =
+        std::clamp((first - learned.first_low) / learned.first_step,
+                   0.0,
+                   static_cast<double>(learned.first_count - 1));
+    const std::size_t row =
+        std::min(static_cast<std::size_t>(position), learned.first_count - 2);
+    const double part = position - static_cast<double>(row);
+    const double* low = &learned.log_weight[row * columns];
+    const double z = (first - ln_ratio.value) / ln_ratio.sd;
+    for (std::size_t j = 0; j < columns; ++j) {
+      prior.log_weight.push_back((1.0 - part) * low[j] +
+                                 part * low[columns + j] - 0.5 * z * z);
+    }
+  }
+  return prior;
+}
+
 CurveMoments MomentsOf(const CurvePrior& prior) {
   Grid grid;
   Exponentiate(prior.log_weight, grid);

@@ -38,6 +38,11 @@ struct BrandCurve {
   CurveMoments next_cup_moments;
 };
 
+/// How far a liquid that is no water differs, as its level (ln of its ratio to
+/// the base coat): from paint to paint it is stirred into, and from cup to cup,
+/// which may mean another bottle of it (assumed, no source).
+BrandSpread BlendSpread();
+
 /// brand -> colour -> cup, all levels on the grid `population` (see
 /// BrandGrid): a cup's ln slope scatters about its colour's, a colour's about
 /// its brand's, a brand's about all brands'; the steepening is the brand's. A
@@ -46,6 +51,10 @@ BrandCurve FitBrandCurve(const std::vector<CupEvidence>& cups,
                          const std::string& colour,
                          const CurvePrior& population,
                          const BrandSpread& spread = {});
+
+/// A blend's prior once the liquid itself was tested: its level as measured,
+/// the interaction as `learned` has it at that level.
+CurvePrior AtMeasuredLevel(const CurvePrior& learned, const Estimate& ln_ratio);
 
 /// Mean and covariance of (first, second) under a prior.
 CurveMoments MomentsOf(const CurvePrior& prior);

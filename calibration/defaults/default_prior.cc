@@ -55,14 +55,15 @@ CurvePrior WaterPrior() {
   return prior;
 }
 
-CurvePrior BlendPrior(const std::optional<Estimate>& ln_ratio) {
-  const Estimate level = ln_ratio.value_or(Estimate{std::log(0.3), 0.8});
-  constexpr double kInteractionSd = 0.3;
-  CurvePrior prior;
+namespace {
+
+// A liquid nobody has tested, and how blends depart from the logarithmic rule.
+constexpr double kLiquidSd = 0.8;
+constexpr double kInteractionSd = 0.3;
+const double kLiquidLevel = std::log(0.3);
+
+void FillBlend(CurvePrior& prior, const Estimate& level) {
   prior.kind = DilutionLaw::Kind::kBlend;
-  prior.first_count = 29;
-  prior.first_step = 0.25 * level.sd;
-  prior.first_low = level.value - 14.0 * prior.first_step;
   for (int k = -4; k <= 4; ++k) prior.second.push_back(0.2 * k);
   for (std::size_t i = 0; i < prior.first_count; ++i) {
     const double first =
@@ -73,6 +74,26 @@ CurvePrior BlendPrior(const std::optional<Estimate>& ln_ratio) {
           LogNormalWeight(interaction / kInteractionSd));
     }
   }
+}
+
+}  // namespace
+
+CurvePrior BlendPrior(const std::optional<Estimate>& ln_ratio) {
+  const Estimate level = ln_ratio.value_or(Estimate{kLiquidLevel, kLiquidSd});
+  CurvePrior prior;
+  prior.first_count = 29;
+  prior.first_step = 0.25 * level.sd;
+  prior.first_low = level.value - 14.0 * prior.first_step;
+  FillBlend(prior, level);
+  return prior;
+}
+
+CurvePrior BlendGrid() {
+  CurvePrior prior;
+  prior.first_count = 65;
+  prior.first_step = 0.1;
+  prior.first_low = std::log(0.005);
+  FillBlend(prior, {kLiquidLevel, kLiquidSd});
   return prior;
 }
 

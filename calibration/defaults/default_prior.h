@@ -32,4 +32,8 @@ CurvePrior WaterPrior();
 /// (assumed, no source).
 CurvePrior BlendPrior(const std::optional<Estimate>& ln_ratio);
 
+/// The same for an untested liquid on a grid wide and fine enough to learn one
+/// on: levels from 1/200 of the base coat to its triple.
+CurvePrior BlendGrid();
+
 }  // namespace flowkin

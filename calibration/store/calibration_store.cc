@@ -200,6 +200,15 @@ Result<std::vector<StoredCup>> CalibrationStore::Cups(const std::string& brand,
   return impl_->Read(statement);
 }
 
+Result<std::vector<StoredCup>> CalibrationStore::CupsWith(
+    ThinnerKind thinner, std::int64_t most) const {
+  Statement statement(
+      impl_->database.connection(),
+      kCupColumns + "thinner = ? AND" + kCounts + "ORDER BY id DESC LIMIT ?");
+  statement.Bind(std::string(ThinnerKindName(thinner))).Bind(most);
+  return impl_->Read(statement);
+}
+
 Result<std::vector<StoredCup>> CalibrationStore::AllCups() const {
   Statement statement(impl_->database.connection(),
                       kCupColumns + kCounts + "ORDER BY id");

@@ -80,6 +80,10 @@ class CalibrationStore {
   /// Cups that count for `brand`, newest first, at most `most`.
   Result<std::vector<StoredCup>> Cups(const std::string& brand,
                                       std::int64_t most) const;
+  /// Cups of all brands that were thinned with `thinner` and count, newest
+  /// first, at most `most`.
+  Result<std::vector<StoredCup>> CupsWith(ThinnerKind thinner,
+                                          std::int64_t most) const;
   /// All that count, of all brands, oldest first.
   Result<std::vector<StoredCup>> AllCups() const;
   /// All brands, or only `brand` if it is not empty.

@@ -278,8 +278,9 @@ Result<void> Database::Open(const std::string& path, Access access) {
     return Error{ErrorCode::kUnreadable,
                  "'" + path + "' is a folder; name a file for the brand book."};
   }
-  const int flags =
-      write ? SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE : SQLITE_OPEN_READONLY;
+  // A reader may have to undo what a power cut left half written, so it asks
+  // for the right to write too; SQLite does without where there is none.
+  const int flags = SQLITE_OPEN_READWRITE | (write ? SQLITE_OPEN_CREATE : 0);
   int code =
       sqlite3_open_v2(path.c_str(),
                       &connection_,

@@ -119,7 +119,8 @@ Dose StayAndMeasure(Dose dose,
                   std::log(options.target_ratio) - std::log1p(options.band),
                   belief.u_now);
   dose.path_overshoot_probability = dose.overshoot_probability;
-  dose.water_share = cup.added_ml / (cup.start_volume_ml + cup.added_ml);
+  dose.water_share =
+      (cup.earlier_ml + cup.added_ml) / (cup.start_volume_ml + cup.added_ml);
   return dose;
 }
 
@@ -140,7 +141,7 @@ Dose ChooseDose(const DilutionBelief& belief,
     return u_now + std::log1p(add_ml / volume_ml);
   };
   const auto share = [&](double add_ml) {
-    return (cup.added_ml + add_ml) / (volume_ml + add_ml);
+    return (cup.earlier_ml + cup.added_ml + add_ml) / (volume_ml + add_ml);
   };
 
   Dose dose;
@@ -221,8 +222,9 @@ Dose ChooseDose(const DilutionBelief& belief,
   }
 
   dose.add_ml = static_cast<double>(steps) * options.smallest_step_ml;
+  const double water_ml = cup.earlier_water_ml + cup.added_ml + dose.add_ml;
   if (options.most_water_share &&
-      share(dose.add_ml) > *options.most_water_share) {
+      water_ml > *options.most_water_share * (volume_ml + dose.add_ml)) {
     const double wanted_ml = dose.add_ml;
     stay(DoseAdvice::kLimit);
     dose.other_ml = wanted_ml;

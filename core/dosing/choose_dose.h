@@ -44,6 +44,10 @@ struct DoseOptions {
 struct CupState {
   double start_volume_ml = 0.0;  ///< before any addition, > 0
   double added_ml = 0.0;
+  /// Part of start_volume_ml that was stirred in earlier, another liquid; and
+  /// the part of that which was water.
+  double earlier_ml = 0.0;
+  double earlier_water_ml = 0.0;
   std::size_t additions = 0;   ///< so far
   std::size_t tests_here = 1;  ///< since the last addition
   double last_rel_sd = 0.04;
@@ -62,6 +66,7 @@ struct Dose {
   double overshoot_probability = 0.0;
   /// Bound on the chance over this addition and all that may follow it.
   double path_overshoot_probability = 0.0;
+  /// Of all liquids stirred in, once the advice is followed.
   double water_share = 0.0;
   double expected_additions_left = 0.0;  ///< this one included
   /// kTooCoarse: largest step that would do. kLimit: the volume wanted.

@@ -97,7 +97,7 @@ Rescue PlanRescue(const DilutionBelief& belief,
   rescue.overshoot_probability =
       ChanceBelow(belief, target - edge - shift, belief.u_now);
   rescue.water_share =
-      (cup.added_ml +
+      (cup.earlier_ml + cup.added_ml +
        rescue.add_ml * std::max(0.0, 1.0 - std::min(1.0, reserve_paint))) /
       (volume_ml + rescue.add_ml);
   return rescue;

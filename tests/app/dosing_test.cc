@@ -1,6 +1,8 @@
 // dose, learn, brands and the brand book, through the built program.
 #include <gtest/gtest.h>
+#include <sys/resource.h>
 
+#include <csignal>
 #include <filesystem>
 #include <nlohmann/json.hpp>
 #include <string>
@@ -275,6 +277,144 @@ TEST(BrandBook, ExportImportMergesAndKnowsDuplicates) {
   EXPECT_EQ(RunFlowkin({"backup", "--store", two, copy}).status, 0);
   EXPECT_EQ(exported(copy), exported(two));
   EXPECT_EQ(RunFlowkin({"backup", "--store", two, copy}).status, 2);
+}
+
+/// The size no file may pass while this lives: what a full disk looks like.
+class FullDisk {
+ public:
+  explicit FullDisk(std::uintmax_t bytes) {
+    before_ = std::signal(SIGXFSZ, SIG_IGN);
+    ::getrlimit(RLIMIT_FSIZE, &old_);
+    rlimit limit = old_;
+    limit.rlim_cur = bytes;
+    ::setrlimit(RLIMIT_FSIZE, &limit);
+  }
+  ~FullDisk() {
+    ::setrlimit(RLIMIT_FSIZE, &old_);
+    std::signal(SIGXFSZ, before_);
+  }
+  FullDisk(const FullDisk&) = delete;
+  FullDisk& operator=(const FullDisk&) = delete;
+
+ private:
+  rlimit old_{};
+  void (*before_)(int) = nullptr;
+};
+
+TEST(BrandBook, FullDiskIsOneSentenceAndLosesNothing) {
+  const std::string folder = testing::ScratchFolder();
+  const std::string book = folder + "/book.db";
+  const std::string cup = Cup(kTwoTests);
+  for (const char* brand : {"A", "B", "C"}) {
+    ASSERT_EQ(
+        RunFlowkin({"learn", "--store", book, "--brand", brand}, cup).status,
+        0);
+  }
+  Json many = {{"format", "flowkin brand book"}, {"version", 1}};
+  for (int k = 0; k < 400; ++k) {
+    Json entry = Json::parse(cup);
+    entry["brand"] = "Brand " + std::to_string(k);
+    many["cups"].push_back(entry);
+  }
+  testing::WriteFile(folder + "/many.json", many.dump());
+  const std::string whole = RunFlowkin({"export", "--store", book}).out;
+  const auto size = std::filesystem::file_size(book);
+  for (const std::vector<std::string>& command :
+       {std::vector<std::string>{
+            "import", "--store", book, folder + "/many.json"},
+        std::vector<std::string>{"export", "--store", book, folder + "/out"},
+        std::vector<std::string>{
+            "backup", "--store", book, folder + "/copy.db"}}) {
+    // An import may not let the book grow, the others have less room; what is
+    // said of it is kept in a file as well.
+    std::uintmax_t room = size;
+    if (command[0] == "backup") room = size / 2;
+    if (command[0] == "export") room = whole.size() / 2;
+    const FullDisk full(room);
+    const FlowkinRun run = RunFlowkin(command);
+    EXPECT_EQ(run.status, 1) << command[0] << run.err;
+    EXPECT_TRUE(IsOneSentence(run.err)) << run.err;
+    EXPECT_NE(run.err.find("disk"), std::string::npos) << run.err;
+  }
+  EXPECT_EQ(RunFlowkin({"export", "--store", book}).out, whole);
+  EXPECT_FALSE(std::filesystem::exists(folder + "/out"));
+  EXPECT_FALSE(std::filesystem::exists(folder + "/copy.db"));
+  EXPECT_EQ(
+      RunFlowkin({"import", "--store", book, folder + "/many.json"}).status, 0);
+}
+
+TEST(BrandBook, LearnsALiquidAndACupThatChangedIt) {
+  const std::string book = testing::ScratchFolder() + "/book.db";
+  const std::string cup = R"({"volume_ml": 120, "brand": "A",
+    "thinner": {"kind": "medium"},
+    "history": [{"added_ml": 0, "ratio": 2.4, "rel_sd": 0.03},
+                {"added_ml": 3, "ratio": 2.0, "rel_sd": 0.03,
+                 "thinner": "water"},
+                {"added_ml": 33, "ratio": 1.45, "rel_sd": 0.03},
+                {"added_ml": 63, "ratio": 1.17, "rel_sd": 0.03}]})";
+  const FlowkinRun learned =
+      RunFlowkin({"learn", "--store", book, "--json"}, cup);
+  ASSERT_EQ(learned.status, 0) << learned.err;
+  EXPECT_EQ(Json::parse(learned.out)["outcome"], "learned");
+  // One cup of water and one of medium, which starts as the water left it.
+  const Json cups =
+      Json::parse(RunFlowkin({"export", "--store", book}).out)["cups"];
+  ASSERT_EQ(cups.size(), 2U);
+  EXPECT_EQ(cups[0]["thinner"]["kind"], "water");
+  EXPECT_EQ(cups[1]["thinner"]["kind"], "medium");
+  EXPECT_EQ(cups[1]["volume_ml"], 123.0);
+  EXPECT_EQ(cups[1]["history"][2]["added_ml"], 60.0);
+  EXPECT_EQ(
+      Json::parse(
+          RunFlowkin({"learn", "--store", book, "--json"}, cup).out)["outcome"],
+      "known");
+
+  const Json list =
+      Json::parse(RunFlowkin({"brands", "--store", book, "--json"}).out);
+  ASSERT_EQ(list["liquids"].size(), 1U);
+  EXPECT_EQ(list["liquids"][0]["thinner"], "medium");
+  EXPECT_LT(list["liquids"][0]["ratio"]["low"],
+            list["liquids"][0]["ratio"]["value"]);
+
+  // Its next cup is surer of the medium than one that never met it.
+  const std::string next = R"({"volume_ml": 120, "brand": "A",
+    "thinner": {"kind": "medium"},
+    "history": [{"added_ml": 0, "ratio": 2.0, "rel_sd": 0.04},
+                {"added_ml": 0, "ratio": 2.0, "rel_sd": 0.04}]})";
+  const Json known = Dose(next, {"--store", book});
+  const Json alone = Dose(R"({"volume_ml": 120, "thinner": {"kind": "medium"},
+    "history": [{"added_ml": 0, "ratio": 2.0, "rel_sd": 0.04},
+                {"added_ml": 0, "ratio": 2.0, "rel_sd": 0.04}]})");
+  const auto width = [](const Json& dose) {
+    return dose["predicted"]["high"].get<double>() -
+           dose["predicted"]["low"].get<double>();
+  };
+  EXPECT_EQ(known["add_ml"], alone["add_ml"]);  // both the most for one step
+  EXPECT_LT(width(known), 0.9 * width(alone));
+  const FlowkinRun bad = RunFlowkin({"dose", "--json"},
+                                    R"({"volume_ml": 120, "history":
+          [{"added_ml": 0, "ratio": 2.0, "thinner": "oil"}]})");
+  EXPECT_EQ(bad.status, 2);
+  EXPECT_TRUE(IsOneSentence(bad.err)) << bad.err;
+}
+
+TEST(BrandBook, PictureShowsLettersOfAnyName) {
+  const std::string folder = testing::ScratchFolder();
+  std::vector<std::string> pictures;
+  for (const char* brand : {"Grüne Werft", "Grêne Werft", "Gr?ne Werft"}) {
+    const std::string book =
+        folder + "/" + std::to_string(pictures.size()) + ".db";
+    ASSERT_EQ(
+        RunFlowkin({"learn", "--store", book, "--brand", brand}, Cup(kTwoTests))
+            .status,
+        0);
+    const std::string file = folder + "/curve.png";
+    ASSERT_EQ(RunFlowkin({"brands", "--store", book, "--plot", file}).status,
+              0);
+    pictures.push_back(testing::ReadFile(file));
+  }
+  EXPECT_NE(pictures[0], pictures[1]);
+  EXPECT_NE(pictures[0], pictures[2]);
 }
 
 TEST(LearnCommand, OneTestTeachesNothing) {

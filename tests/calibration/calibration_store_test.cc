@@ -285,6 +285,46 @@ TEST_F(StoreTest, FullDiskIsOneSentenceAndLosesNothing) {
   EXPECT_TRUE(CalibrationStore::Open(Path(), Access::kWrite));
 }
 
+TEST_F(StoreTest, ReadOnlyFileIsReadAndRefusedInOneSentence) {
+  {
+    auto store = CalibrationStore::Open(Path(), Access::kWrite);
+    ASSERT_TRUE(store);
+    Append(*store, Cup("A", "", 1.8));
+  }
+  fs::permissions(Path(), fs::perms(0444));
+  fs::permissions(folder_, fs::perms(0555));
+  const pid_t child = ::fork();
+  ASSERT_GE(child, 0);
+  if (child == 0) {
+    // Rights mean nothing to root.
+    constexpr uid_t kNobody = 65534;
+    if (::getuid() == 0 && ::setuid(kNobody) != 0) ::_exit(2);
+    const auto reader = CalibrationStore::Open(Path(), Access::kRead);
+    if (!reader || reader->Cups("A", 10)->size() != 1) ::_exit(3);
+    auto store = CalibrationStore::Open(Path(), Access::kWrite);
+    std::string message;
+    if (!store) {
+      message = store.error().message;
+    } else {
+      // Whether there is a right to write shows at the first entry.
+      const auto begun = store->Begin();
+      if (!begun) ::_exit(4);
+      const auto appended = store->Append(Cup("A", "", 1.9));
+      if (appended) ::_exit(7);
+      message = appended.error().message;
+    }
+    if (message.find("cannot be written") == std::string::npos) ::_exit(5);
+    const auto fresh = CalibrationStore::Open(Path("fresh.db"), Access::kWrite);
+    ::_exit(fresh ? 6 : 0);
+  }
+  int status = 0;
+  ::waitpid(child, &status, 0);
+  fs::permissions(folder_, fs::perms(0755));
+  ASSERT_TRUE(WIFEXITED(status));
+  EXPECT_EQ(WEXITSTATUS(status), 0);
+  EXPECT_TRUE(Intact(Path()));
+}
+
 TEST_F(StoreTest, TwoProgramsWriteAtOnce) {
   constexpr int kEach = 25;
   std::vector<pid_t> children;
