@@ -329,10 +329,11 @@ std::string Number(double value) {
 
 /// The clip's exponent for a proxy, null without it; its value in `ln_value`.
 const Estimate* FindExponent(const FlowMeasurement& m,
-                             const std::string& name,
+                             const FlowProxy& wanted,
                              const Estimate** ln_value) {
   for (const FlowProxy& proxy : m.proxies) {
-    if (proxy.name != name) continue;
+    // Pixels and millimetres do not compare.
+    if (proxy.name != wanted.name || proxy.unit != wanted.unit) continue;
     *ln_value = &proxy.ln_value;
     return &proxy.exponent;
   }
@@ -395,7 +396,7 @@ std::vector<Group> CollectGroups(std::span<const FlowMeasurement> reference,
         for (const FlowMeasurement& m : side) {
           if (m.outcome != Outcome::kMeasured || m.kind != first.kind) continue;
           const Estimate* ln_value = nullptr;
-          const Estimate* exponent = FindExponent(m, wanted.name, &ln_value);
+          const Estimate* exponent = FindExponent(m, wanted, &ln_value);
           if (!exponent || !Usable(*ln_value) || !UsableExponent(*exponent)) {
             continue;
           }

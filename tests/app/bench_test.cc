@@ -223,5 +223,216 @@ TEST_F(OnTheBench, TwoProgramsSeeEachOther) {
   EXPECT_EQ(bench_->session().cups().size(), 2U);
 }
 
+TEST_F(OnTheBench, ACupThatHasStoodIsFilmedAgainBeforeThePour) {
+  UsePuddles();
+  const CupId base = Add("Base", CupRole::kBaseCoat);
+  const CupId cup = Add("Lagoon");
+  Record(base, 1000.0, 3);
+  Record(cup, 1000.0, 3);
+  ASSERT_TRUE(Card(cup).matched);
+  ASSERT_TRUE(State().may_pour);
+  Wait(59.0);
+  EXPECT_TRUE(State().may_pour);
+  Wait(2.0);
+  EXPECT_EQ(Card(cup).recheck, StepReason::kStood);
+  EXPECT_EQ(Card(cup).step.kind, StepKind::kStirAndFilm);
+  EXPECT_EQ(Card(cup).step.films, 1);
+  EXPECT_FALSE(State().may_pour);
+  EXPECT_EQ(State().next_cup, cup);
+  // It has thickened: only the new sitting counts.
+  Record(cup, 1400.0);
+  EXPECT_EQ(Card(cup).comparison->num_cup, 1);
+  EXPECT_NEAR(Card(cup).comparison->ratio.Ratio(), 1.4, 0.1);
+  EXPECT_FALSE(Card(cup).matched);
+}
+
+TEST_F(OnTheBench, TheBaseCoatIsDueWithTimeAndWarmth) {
+  UsePuddles();
+  const CupId base = Add("Base", CupRole::kBaseCoat);
+  const CupId cup = Add("Lagoon");
+  ASSERT_TRUE(bench_->SetRoomTemperature(20.0, now_));
+  Record(base, 1000.0, 3);
+  Record(cup, 1500.0);
+  EXPECT_EQ(Card(base).recheck, StepReason::kNone);
+  ASSERT_TRUE(bench_->SetRoomTemperature(21.9, now_));
+  EXPECT_EQ(Card(base).recheck, StepReason::kNone);
+  ASSERT_TRUE(bench_->SetRoomTemperature(22.5, now_));
+  EXPECT_EQ(Card(base).recheck, StepReason::kRoomMoved);
+  EXPECT_EQ(State().next_cup, base);
+  // Warm paint is thinner; the cup's cold film is still held against the cold
+  // films of the base coat, its warm one against the warm ones.
+  Record(base, 800.0, 3);
+  EXPECT_EQ(Card(base).recheck, StepReason::kNone);
+  EXPECT_EQ(Card(cup).comparison->num_reference, 3);
+  EXPECT_NEAR(Card(cup).comparison->ratio.Ratio(), 1.5, 0.05);
+  Wait(121.0);
+  EXPECT_EQ(Card(base).recheck, StepReason::kBaseCoatAged);
+}
+
+TEST_F(OnTheBench, AThinnedBaseCoatIsANewReference) {
+  UsePuddles();
+  const CupId base = Add("Base", CupRole::kBaseCoat);
+  const CupId cup = Add("Lagoon");
+  Record(base, 1000.0, 3);
+  Record(cup, 1500.0, 2);
+  ASSERT_TRUE(bench_->RecordAddition(base, 3.0, ThinnerKind::kWater, {}, now_));
+  EXPECT_EQ(Card(base).step.reason, StepReason::kNewAddition);
+  EXPECT_EQ(State().next_cup, base);
+  EXPECT_FALSE(Card(cup).verdict);
+  EXPECT_EQ(Card(cup).step.kind, StepKind::kFilmBaseCoat);
+  // The cup's own films still hold.
+  Record(base, 750.0, 3);
+  EXPECT_NEAR(Card(cup).comparison->ratio.Ratio(), 2.0, 0.07);
+}
+
+TEST_F(OnTheBench, TooThinGetsItsReserveBack) {
+  UsePuddles();
+  const CupId base = Add("Base", CupRole::kBaseCoat);
+  CupDetails details;
+  details.label = "Lagoon";
+  details.volume_ml = 100.0;
+  details.reserve_ml = 30.0;
+  const CupId cup = *bench_->AddCup(details, now_);
+  Record(base, 1000.0, 3);
+  Record(cup, 1600.0, 2);
+  ASSERT_TRUE(bench_->RecordAddition(cup, 12.0, ThinnerKind::kWater, {}, now_));
+  Record(cup, 1600.0 * std::exp(-6.0 * std::log1p(0.12)), 4);
+  const BoardCup thin = Card(cup);
+  ASSERT_EQ(thin.step.kind, StepKind::kPutReserveBack);
+  EXPECT_EQ(thin.step.reason, StepReason::kThinner);
+  ASSERT_TRUE(thin.step.amount_ml);
+  EXPECT_GE(*thin.step.total_ml, *thin.step.amount_ml);
+  ASSERT_TRUE(bench_->PutReserveBack(cup, *thin.step.amount_ml, now_));
+  const BoardCup back = Card(cup);
+  EXPECT_DOUBLE_EQ(*back.reserve_left_ml, 30.0 - *thin.step.amount_ml);
+  EXPECT_DOUBLE_EQ(*back.volume_now_ml, 112.0 + *thin.step.amount_ml);
+  // The history goes on as if that mix had been there from the start: the first
+  // test stands, the one at the higher dilution is left out.
+  Record(cup, 1000.0);
+  const CupHistory history = Card(cup).request->cup;
+  EXPECT_DOUBLE_EQ(history.volume_ml, 100.0 + *thin.step.amount_ml);
+  ASSERT_EQ(history.tests.size(), 2U);
+  EXPECT_EQ(history.tests[0].added_ml, 0.0);
+  EXPECT_EQ(history.tests[0].films, 2U);
+  EXPECT_DOUBLE_EQ(history.tests[1].added_ml, 12.0);
+}
+
+TEST_F(OnTheBench, AnotherThinnerStartsAnotherHistory) {
+  UsePuddles();
+  const CupId base = Add("Base", CupRole::kBaseCoat);
+  const CupId cup = Add("Lagoon");
+  Record(base, 1000.0, 3);
+  Record(cup, 2500.0);
+  ASSERT_TRUE(bench_->RecordAddition(cup, 5.0, ThinnerKind::kWater, {}, now_));
+  Record(cup, 2000.0);
+  CupDetails details = bench_->session().FindCup(cup)->details;
+  details.thinner = ThinnerKind::kMedium;
+  ASSERT_TRUE(bench_->ChangeCup(cup, details, now_));
+  BoardCup card = Card(cup);
+  EXPECT_EQ(card.request->cup.thinner, ThinnerKind::kMedium);
+  EXPECT_DOUBLE_EQ(card.request->cup.volume_ml, 125.0);
+  ASSERT_EQ(card.request->cup.tests.size(), 1U);
+  EXPECT_EQ(card.step.thinner, ThinnerKind::kMedium);
+  ASSERT_TRUE(bench_->RecordAddition(cup, 8.0, ThinnerKind::kMedium, {}, now_));
+  Record(cup, 1600.0);
+  card = Card(cup);
+  ASSERT_EQ(card.request->cup.tests.size(), 2U);
+  EXPECT_DOUBLE_EQ(card.request->cup.tests[1].added_ml, 8.0);
+  EXPECT_DOUBLE_EQ(*card.water_share, 5.0 / 133.0);
+}
+
+TEST_F(OnTheBench, NamesTheAmountInHerUnit) {
+  UsePuddles();
+  const CupId base = Add("Base", CupRole::kBaseCoat);
+  CupDetails details;
+  details.label = "Lagoon";
+  details.volume_ml = 120.0;
+  details.unit = DoseUnit{"drop", 0.046};
+  const CupId cup = *bench_->AddCup(details, now_);
+  Record(base, 1000.0, 3);
+  Record(cup, 1800.0, 2);
+  const NextStep step = Card(cup).step;
+  ASSERT_EQ(step.kind, StepKind::kAdd);
+  ASSERT_TRUE(step.amount_units);
+  EXPECT_EQ(*step.amount_units, std::floor(*step.amount_units));
+  EXPECT_NEAR(*step.amount_units * 0.046, *step.amount_ml, 1e-9);
+  EXPECT_EQ(step.unit->name, "drop");
+  // What cannot be measured out finely enough is said, not rounded up.
+  details.unit = DoseUnit{"ladle", 20.0};
+  ASSERT_TRUE(bench_->ChangeCup(cup, details, now_));
+  EXPECT_EQ(Card(cup).step.kind, StepKind::kUseFinerUnit);
+  EXPECT_LT(*Card(cup).step.amount_ml, 20.0);
+  // No volume, no amount.
+  details.volume_ml.reset();
+  ASSERT_TRUE(bench_->ChangeCup(cup, details, now_));
+  EXPECT_EQ(Card(cup).step.kind, StepKind::kSayVolume);
+}
+
+TEST_F(OnTheBench, AMatchedCupTeachesTheBook) {
+  UsePuddles();
+  const CupId base = Add("Base", CupRole::kBaseCoat);
+  CupDetails details;
+  details.label = "Lagoon";
+  details.volume_ml = 120.0;
+  details.paint = {"Quillmere", "Lagoon"};
+  const CupId cup = *bench_->AddCup(details, now_);
+  Record(base, 1000.0, 3);
+  Record(cup, 1300.0, 2);
+  EXPECT_FALSE(Card(cup).can_learn);
+  EXPECT_FALSE(bench_->Learn(cup, now_));  // no addition yet
+  const double water_ml = 120.0 * std::expm1(std::log(1.3) / 6.0);
+  ASSERT_TRUE(
+      bench_->RecordAddition(cup, water_ml, ThinnerKind::kWater, {}, now_));
+  Record(cup, 1000.0, 3);
+  ASSERT_TRUE(Card(cup).can_learn);
+  EXPECT_FALSE(Card(cup).brand_known);
+  const auto report = bench_->Learn(cup, now_);
+  ASSERT_TRUE(report) << report.error().message;
+  EXPECT_EQ(report->cups, 1);
+  EXPECT_EQ(report->tests, 2);
+  EXPECT_FALSE(Card(cup).can_learn);
+  EXPECT_TRUE(Card(cup).learned_at);
+  // Undo goes past it to the last action.
+  ASSERT_TRUE(bench_->Undo(now_));
+  EXPECT_TRUE(Card(cup).learned_at);
+  details.label = "Another Lagoon";
+  const CupId next = *bench_->AddCup(details, now_);
+  Record(next, 1300.0, 2);
+  EXPECT_TRUE(Card(next).brand_known);
+}
+
+TEST_F(OnTheBench, FilmsThatSeeNothingInCommonSayWhy) {
+  UsePuddles();
+  const CupId base = Add("Base", CupRole::kBaseCoat);
+  const CupId cup = Add("Lagoon");
+  Record(base, 1000.0, 3);
+  FilmedTest film = Film(1500.0);
+  film.measurement.proxies[0].unit = "px8/s";  // no ruler in this one
+  Wait(1.0);
+  ASSERT_TRUE(bench_->RecordTest(cup, film, now_));
+  BoardCup card = Card(cup);
+  ASSERT_TRUE(card.comparison);
+  EXPECT_EQ(card.comparison->outcome, Outcome::kRefused);
+  EXPECT_FALSE(card.comparison->reason.empty());
+  EXPECT_EQ(card.step.reason, StepReason::kNotComparable);
+  EXPECT_FALSE(card.dose);
+  // A refused film does not count, and is counted as such.
+  film.measurement.outcome = Outcome::kRefused;
+  ASSERT_TRUE(bench_->RecordTest(cup, film, now_));
+  EXPECT_EQ(Card(cup).films.front().refused, 1);
+}
+
+TEST_F(OnTheBench, FilmsOfClosedSessionsMayGo) {
+  UsePuddles();
+  const CupId base = Add("Base", CupRole::kBaseCoat);
+  Record(base, 1000.0);
+  EXPECT_THAT(*bench_->NeededFilms(), testing::ElementsAre("film.mp4"));
+  ASSERT_TRUE(bench_->CloseSession(now_));
+  EXPECT_THAT(*bench_->NeededFilms(), testing::IsEmpty());
+  EXPECT_FALSE(*bench_->OpenLastSession());
+  ASSERT_TRUE(bench_->ReopenSession(now_));
+  EXPECT_THAT(*bench_->NeededFilms(), testing::SizeIs(1));
+}
+
 }  // namespace
 }  // namespace flowkin
