@@ -348,19 +348,7 @@ Result<void> Bench::ReopenSession(UtcTime now) {
 }
 
 Result<std::vector<std::string>> Bench::NeededFilms() const {
-  const auto lines = impl_->store.Sessions();
-  if (!lines) return lines.error();
-  std::vector<std::string> films;
-  for (const SessionLine& line : *lines) {
-    if (line.closed) continue;
-    auto entries = impl_->store.Since(line.id, 0);
-    if (!entries) return entries.error();
-    PaletteSession session;
-    for (LogEntry& entry : *entries) session.Append(std::move(entry));
-    const auto own = session.Films();
-    films.insert(films.end(), own.begin(), own.end());
-  }
-  return films;
+  return impl_->store.FilmsOfOpenSessions();
 }
 
 bool Bench::HasSession() const { return impl_->id != 0; }
@@ -873,7 +861,9 @@ Result<Board> Bench::State(UtcTime now) const {
   double most = 0.0;
   std::size_t num_colours = 0;
   bool all_matched = true;
+  bool any_due = false;
   for (const BoardCup& card : board.cups) {
+    any_due = any_due || card.recheck != StepReason::kNone;
     if (!card.base_coat) {
       ++num_colours;
       all_matched = all_matched && card.matched;
@@ -884,7 +874,9 @@ Result<Board> Bench::State(UtcTime now) const {
       most = urgency;
     }
   }
-  board.may_pour = num_colours > 0 && all_matched && !board.next_cup;
+  board.may_pour = num_colours > 0 && all_matched && !any_due;
+  // More films of the base coat would narrow an answer that is good enough.
+  if (board.may_pour) board.next_cup.reset();
   return board;
 }
 

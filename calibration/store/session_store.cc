@@ -309,6 +309,22 @@ Result<std::vector<LogEntry>> SessionStore::Since(SessionId session,
   return entries;
 }
 
+Result<std::vector<std::string>> SessionStore::FilmsOfOpenSessions() const {
+  std::vector<std::string> films;
+  if (!impl_->has_sessions) return films;
+  // Without reading the curves that lie beside the name.
+  Statement statement(
+      impl_->database.connection(),
+      "SELECT json_extract(e.body, '$.test.film') FROM session AS s"
+      " JOIN session_entry AS e ON e.session = s.id WHERE s.closed = 0 AND"
+      " e.kind = 'test_taken' AND json_valid(e.body) ORDER BY e.id");
+  while (statement.Step()) films.push_back(statement.Text(0));
+  if (statement.code() != SQLITE_OK) {
+    return impl_->database.Fail(statement.code());
+  }
+  return films;
+}
+
 Result<int> SessionStore::ChangeMark() const {
   return impl_->database.Pragma("PRAGMA data_version");
 }

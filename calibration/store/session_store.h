@@ -75,6 +75,9 @@ class SessionStore {
   /// back, of every session with a pour.
   Result<std::vector<SessionEntries>> Pours() const;
 
+  /// Films of every test of the sessions that are not closed.
+  Result<std::vector<std::string>> FilmsOfOpenSessions() const;
+
   /// Changes whenever another connection changed the file; says nothing of
   /// this one's own changes.
   Result<int> ChangeMark() const;

@@ -492,16 +492,6 @@ const LogEntry* PaletteSession::FindEntry(EntryNumber number) const {
   return found != log_.end() && found->number == number ? &*found : nullptr;
 }
 
-std::vector<std::string> PaletteSession::Films() const {
-  std::vector<std::string> films;
-  for (const LogEntry& entry : log_) {
-    if (const auto* taken = std::get_if<TestTaken>(&entry.what)) {
-      films.push_back(taken->test.film);
-    }
-  }
-  return films;
-}
-
 Result<void> PaletteSession::Check(const EntryWhat& what) const {
   const auto cup_known = [&](CupId id) -> Result<void> {
     if (FindCup(id) == nullptr) return NoCup();

@@ -350,8 +350,6 @@ class PaletteSession {
   /// something new was done since.
   std::optional<EntryNumber> NextRedo() const;
   const LogEntry* FindEntry(EntryNumber number) const;
-  /// Films of every test ever recorded, whatever became of it.
-  std::vector<std::string> Films() const;
 
   /// One sentence where `what` makes no sense as the next entry: a value out of
   /// range, a cup that is not on the bench, a second base coat.
