@@ -98,8 +98,8 @@ void Curves::Show(const Filling& filling,
     if (nothing_.isEmpty()) nothing_ = tr("Nothing to plot yet.");
   } else {
     nothing_.clear();
-    const double wide = std::max(right - left, 1e-9);
-    const double high_span = std::max(top - bottom, 1e-9);
+    const double wide = right > left ? right - left : 1.0;
+    const double high_span = top > bottom ? top - bottom : 1.0;
     left_ = left - kMargin * wide;
     right_ = right + kMargin * wide;
     bottom_ = bottom - kMargin * high_span;

@@ -28,7 +28,7 @@ AbstractButton {
     property bool chosen: false
 
     objectName: "cup" + index
-    implicitHeight: body.implicitHeight + Theme.gap * 2
+    padding: Theme.gap
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.ListItem
     Accessible.name: spoken
@@ -44,9 +44,6 @@ AbstractButton {
     }
     contentItem: ColumnLayout {
         id: body
-        x: Theme.gap
-        y: Theme.gap
-        width: card.width - Theme.gap * 2
         spacing: Theme.px(6)
 
         RowLayout {
@@ -136,5 +133,6 @@ AbstractButton {
             font.bold: true
             Accessible.ignored: true
         }
+        Item { Layout.fillHeight: true }
     }
 }

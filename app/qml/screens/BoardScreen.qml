@@ -32,8 +32,17 @@ Item {
         board: screen.board
     }
 
-    ColumnLayout {
+    // Scrolls where large type or a small window leave no room for a card.
+    Flickable {
+        id: flick
         anchors.fill: parent
+        contentHeight: Math.max(height, page.implicitHeight)
+        boundsBehavior: Flickable.StopAtBounds
+        ScrollBar.vertical: ScrollBar {}
+    ColumnLayout {
+        id: page
+        width: flick.width
+        height: flick.contentHeight
         spacing: 0
 
         // The one glance.
@@ -119,7 +128,8 @@ Item {
             clip: true
             boundsBehavior: Flickable.StopAtBounds
             cellWidth: width / columns
-            cellHeight: Theme.px(282)
+            cellHeight: Theme.px(306)
+            Layout.minimumHeight: cellHeight
             model: screen.board
             currentIndex: screen.board.chosen
             keyNavigationEnabled: false
@@ -235,5 +245,6 @@ Item {
                 }
             }
         }
+    }
     }
 }
