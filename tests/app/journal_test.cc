@@ -369,18 +369,9 @@ TEST_F(TheJournal, TheLastCheckReadsTheBench) {
   EXPECT_THAT(check.dump(), HasSubstr("too thick"));
 }
 
-struct BadCall {
-  const char* name;
-  std::vector<std::string> arguments;
-  std::string input;
-  int status;
-};
 class JournalBadCalls : public ::testing::TestWithParam<BadCall> {};
 TEST_P(JournalBadCalls, EndWithTheirStatusAndOneSentence) {
-  const FlowkinRun run = RunFlowkin(GetParam().arguments, GetParam().input);
-  EXPECT_EQ(run.status, GetParam().status);
-  EXPECT_TRUE(IsOneSentence(run.err)) << run.err;
-  EXPECT_EQ(run.out, "");
+  ExpectFails(GetParam());
 }
 INSTANTIATE_TEST_SUITE_P(
     Calls,

@@ -369,20 +369,10 @@ TEST(Mix, FirstMixKeepsItsReserve) {
   EXPECT_THAT(powder["cautions"].dump(), HasSubstr("respirator"));
 }
 
-struct BadCall {
-  const char* name;
-  std::vector<std::string> arguments;
-  std::string input;
-  int status;
-};
-
 class PlanBadCalls : public ::testing::TestWithParam<BadCall> {};
 
 TEST_P(PlanBadCalls, EndWithTheirStatusAndOneSentence) {
-  const FlowkinRun run = RunFlowkin(GetParam().arguments, GetParam().input);
-  EXPECT_EQ(run.status, GetParam().status);
-  EXPECT_TRUE(IsOneSentence(run.err)) << run.err;
-  EXPECT_EQ(run.out, "");
+  ExpectFails(GetParam());
 }
 
 INSTANTIATE_TEST_SUITE_P(

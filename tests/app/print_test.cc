@@ -288,18 +288,9 @@ TEST(Print, ReportTellsTheDay) {
   EXPECT_EQ(scanned["format"], "flowkin-label");
 }
 
-struct BadCall {
-  const char* name;
-  std::vector<std::string> arguments;
-  std::string input;
-  int status;
-};
 class PrintBadCalls : public ::testing::TestWithParam<BadCall> {};
 TEST_P(PrintBadCalls, EndWithTheirStatusAndOneSentence) {
-  const FlowkinRun run = RunFlowkin(GetParam().arguments, GetParam().input);
-  EXPECT_EQ(run.status, GetParam().status);
-  EXPECT_TRUE(IsOneSentence(run.err)) << run.err;
-  EXPECT_EQ(run.out, "");
+  ExpectFails(GetParam());
 }
 const std::string kOut =
     (std::filesystem::temp_directory_path() / "flowkin-not-written.pdf")

@@ -84,4 +84,11 @@ bool IsOneSentence(const std::string& err) {
          err.find(".\n") == err.size() - 2;
 }
 
+void ExpectFails(const BadCall& call) {
+  const FlowkinRun run = RunFlowkin(call.arguments, call.input);
+  EXPECT_EQ(run.status, call.status);
+  EXPECT_TRUE(IsOneSentence(run.err)) << run.err;
+  EXPECT_EQ(run.out, "");
+}
+
 }  // namespace flowkin::testing

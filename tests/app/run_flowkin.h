@@ -30,4 +30,13 @@ void WriteFile(const std::string& path, const std::string& content);
 /// is wrong and ends as a sentence does.
 bool IsOneSentence(const std::string& err);
 
+/// A call that must fail: with `status`, one sentence and nothing printed.
+struct BadCall {
+  const char* name;
+  std::vector<std::string> arguments;
+  std::string input;
+  int status;
+};
+void ExpectFails(const BadCall& call);
+
 }  // namespace flowkin::testing
