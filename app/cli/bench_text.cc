@@ -86,7 +86,7 @@ Json TestDocument(const BenchTest& test) {
   return document;
 }
 
-Json CupDocument(const Bench& bench, const BoardCup& card) {
+Json CardDocument(const Bench& bench, const BoardCup& card) {
   const CupDetails& cup = card.details;
   Json document;
   document["id"] = card.id;
@@ -175,7 +175,7 @@ std::string Why(const BoardCup& card) {
   return "";
 }
 
-std::string Minutes(double minutes) {
+std::string WholeMinutes(double minutes) {
   return Fixed(std::max(0.0, std::floor(minutes)), 0) + " min";
 }
 
@@ -252,7 +252,7 @@ Json BoardDocument(const Bench& bench, const Board& board) {
   document["can_redo"] = board.can_redo;
   document["cups"] = Json::array();
   for (const BoardCup& card : board.cups) {
-    document["cups"].push_back(CupDocument(bench, card));
+    document["cups"].push_back(CardDocument(bench, card));
   }
   return document;
 }
@@ -292,7 +292,8 @@ void PrintBoard(std::ostream& out, const Bench& bench, const Board& board) {
       out << " Water " << Fixed(100.0 * *card.water_share, 1) << " %.";
     }
     if (card.minutes_since_stirred) {
-      out << " Stirred " << Minutes(*card.minutes_since_stirred) << " ago.";
+      out << " Stirred " << WholeMinutes(*card.minutes_since_stirred)
+          << " ago.";
     }
     out << "\n    " << StepSentence(card) << '\n';
     for (const std::string& caution : card.cautions) {

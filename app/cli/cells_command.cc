@@ -36,15 +36,6 @@ Result<std::optional<PicturePart>> ReadPart(const std::string& text) {
   return std::optional<PicturePart>(part);
 }
 
-Json IntervalDocument(double value, const Interval& interval) {
-  Json document;
-  document["value"] = JsonNumber(value, 4);
-  document["low"] = JsonNumber(interval.low, 4);
-  document["high"] = JsonNumber(interval.high, 4);
-  document["level"] = interval.level;
-  return document;
-}
-
 Json ViewDocument(const std::string& path, const CellView& view) {
   Json document;
   document["photo"] = path;

@@ -10,7 +10,7 @@
 namespace flowkin {
 namespace {
 
-struct Flags {
+struct CompareFlags {
   ClipFlags test;
   std::vector<std::string> reference;
   std::vector<std::string> cup;
@@ -21,7 +21,7 @@ struct Flags {
   bool json = false;
 };
 
-Json CompareDocument(const Flags& flags, const ComparedCup& compared) {
+Json CompareDocument(const CompareFlags& flags, const ComparedCup& compared) {
   Json document;
   document["test"] = flags.test.test;
   AddComparison(document, compared.comparison);
@@ -33,7 +33,7 @@ Json CompareDocument(const Flags& flags, const ComparedCup& compared) {
   return document;
 }
 
-Result<ComparedCup> Run(const Flags& flags, Terminal& terminal) {
+Result<ComparedCup> Run(const CompareFlags& flags, Terminal& terminal) {
   CompareCupOptions options;
   options.clip = flags.test.ToOptions();
   options.compare.band = flags.band;
@@ -67,7 +67,7 @@ Result<ComparedCup> Run(const Flags& flags, Terminal& terminal) {
       flags.reference, flags.cup, [&bar](double share) { bar.Show(share); });
 }
 
-ExitStatus RunCompare(const Flags& flags, Terminal& terminal) {
+ExitStatus RunCompare(const CompareFlags& flags, Terminal& terminal) {
   const Result<ComparedCup> compared = Run(flags, terminal);
   if (!compared) return Fail(terminal, compared.error());
   const bool refused = compared->comparison.outcome == Outcome::kRefused;
@@ -91,7 +91,7 @@ ExitStatus RunCompare(const Flags& flags, Terminal& terminal) {
 Command AddCompareCommand(CLI::App& parent) {
   CLI::App* app = parent.add_subcommand(
       "compare", "Compare a cup with the base coat, from clips or times");
-  auto flags = std::make_shared<Flags>();
+  auto flags = std::make_shared<CompareFlags>();
   flags->test.AddTo(*app);
   app->add_option(
          "--reference", flags->reference, "Films of the base coat, one or more")

@@ -21,15 +21,6 @@ struct DoseArguments {
   std::string store;
 };
 
-Json IntervalDocument(double value, const Interval& interval) {
-  Json document;
-  document["value"] = JsonNumber(value, 4);
-  document["low"] = JsonNumber(interval.low, 4);
-  document["high"] = JsonNumber(interval.high, 4);
-  document["level"] = interval.level;
-  return document;
-}
-
 Json Document(const DoseRequest& request, const DoseReport& report) {
   const Dose& dose = report.dose;
   Json document;

@@ -36,15 +36,6 @@ Json Text(const std::string& text) {
   return text.empty() ? Json(nullptr) : Json(text);
 }
 
-Json IntervalDocument(double value, const Interval& interval) {
-  Json document;
-  document["value"] = JsonNumber(value, 4);
-  document["low"] = JsonNumber(interval.low, 4);
-  document["high"] = JsonNumber(interval.high, 4);
-  document["level"] = interval.level;
-  return document;
-}
-
 Json PourDocument(const PourMade& pour, const UtcTime& at) {
   Json document;
   document["at_utc"] = FormatUtc(at);

@@ -14,7 +14,7 @@
 namespace flowkin {
 namespace {
 
-struct Flags {
+struct MeasureFlags {
   std::string clip;
   ClipFlags test;
   std::optional<std::string> overlay;
@@ -115,7 +115,7 @@ void PrintForPerson(std::ostream& out, const MeasuredClip& measured) {
   }
 }
 
-ExitStatus RunMeasure(const Flags& flags, Terminal& terminal) {
+ExitStatus RunMeasure(const MeasureFlags& flags, Terminal& terminal) {
   MeasureClipOptions options = flags.test.ToOptions();
   options.overlay_path = flags.overlay;
   options.trace_path = flags.trace;
@@ -153,7 +153,7 @@ ExitStatus RunMeasure(const Flags& flags, Terminal& terminal) {
 
 Command AddMeasureCommand(CLI::App& parent) {
   CLI::App* app = parent.add_subcommand("measure", "Measure one filmed test");
-  auto flags = std::make_shared<Flags>();
+  auto flags = std::make_shared<MeasureFlags>();
   app->add_option("clip", flags->clip, "The film of one test")
       ->required()
       ->type_name("CLIP");

@@ -80,15 +80,6 @@ Result<MediumRequest> Gather(const MediumArguments& arguments) {
   return request;
 }
 
-Json IntervalDocument(double value, const Interval& interval) {
-  Json document;
-  document["value"] = JsonNumber(value, 4);
-  document["low"] = JsonNumber(interval.low, 4);
-  document["high"] = JsonNumber(interval.high, 4);
-  document["level"] = interval.level;
-  return document;
-}
-
 Json Document(const MediumReport& report) {
   Json document;
   document["outcome"] = "planned";

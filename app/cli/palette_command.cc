@@ -11,7 +11,7 @@
 namespace flowkin {
 namespace {
 
-struct Flags {
+struct PaletteFlags {
   std::string file;
   JudgePaletteOptions options;
   bool json = false;
@@ -98,7 +98,7 @@ void PrintCup(std::ostream& out,
   }
 }
 
-ExitStatus RunPalette(const Flags& flags, Terminal& terminal) {
+ExitStatus RunPalette(const PaletteFlags& flags, Terminal& terminal) {
   const auto sets = ReadPalette(flags.file);
   if (!sets) return Fail(terminal, sets.error());
   Json cups = Json::array();
@@ -152,7 +152,7 @@ ExitStatus RunPalette(const Flags& flags, Terminal& terminal) {
 Command AddPaletteCommand(CLI::App& parent) {
   CLI::App* app = parent.add_subcommand(
       "palette", "Compare all cups of a palette file and advise on each");
-  auto flags = std::make_shared<Flags>();
+  auto flags = std::make_shared<PaletteFlags>();
   app->add_option("file", flags->file, "Palette file, JSON")
       ->required()
       ->type_name("FILE");

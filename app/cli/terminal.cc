@@ -50,6 +50,15 @@ Json JsonNumber(const std::optional<double>& value, int digits) {
   return value ? JsonNumber(*value, digits) : Json(nullptr);
 }
 
+Json IntervalDocument(double value, const Interval& interval) {
+  Json document;
+  document["value"] = JsonNumber(value, 4);
+  document["low"] = JsonNumber(interval.low, 4);
+  document["high"] = JsonNumber(interval.high, 4);
+  document["level"] = interval.level;
+  return document;
+}
+
 std::string Digits(double value, int digits) {
   char text[64];
   std::snprintf(text, sizeof(text), "%.*g", digits, value);

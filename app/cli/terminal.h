@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 
+#include "core/base/estimate.h"
 #include "core/base/result.h"
 
 namespace flowkin {
@@ -38,6 +39,8 @@ using Json = nlohmann::ordered_json;
 /// it is not finite, because a document never holds a guess.
 Json JsonNumber(double value, int digits = 6);
 Json JsonNumber(const std::optional<double>& value, int digits = 6);
+/// {"value", "low", "high", "level"}, to four digits.
+Json IntervalDocument(double value, const Interval& interval);
 
 /// `value` with `digits` significant digits, without an exponent where the
 /// number is of everyday size.
