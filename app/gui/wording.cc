@@ -1,12 +1,29 @@
 #include "app/gui/wording.h"
 
+#include <QCoreApplication>
+#include <QLocale>
+#include <QRegularExpression>
 #include <cmath>
+
+#include "app/gui/engine_sentences.h"
 
 namespace flowkin {
 namespace {
 
 QString Label(const BoardCup& cup) {
   return QString::fromStdString(cup.details.label);
+}
+
+/// Puts the values into %1, %2, ...; numbers as her country writes them.
+QString WithValues(QString sentence, const QStringList& whole_and_values) {
+  for (qsizetype i = whole_and_values.size() - 1; i > 0; --i) {
+    QString value = whole_and_values[i];
+    bool is_number = false;
+    QLocale::c().toDouble(value, &is_number);
+    if (is_number) value.replace('.', QLocale().decimalPoint());
+    sentence.replace("%" + QString::number(i), value);
+  }
+  return sentence;
 }
 
 }  // namespace
@@ -238,7 +255,20 @@ QString Wording::GlanceDetail(const Board& board) const {
 }
 
 QString Wording::Engine(const std::string& sentence) {
-  return QCoreApplication::translate("engine", sentence.c_str());
+  const QString english = QString::fromStdString(sentence);
+  const QString whole = QCoreApplication::translate("engine", sentence.c_str());
+  if (whole != english) return whole;
+  for (const char* with_values : EngineSentencesWithValues()) {
+    const QString said = QCoreApplication::translate("engine", with_values);
+    if (said == with_values) continue;
+    QString pattern = QRegularExpression::escape(with_values);
+    pattern.replace(QRegularExpression(R"(\\%\d)"), "(.+?)");
+    const QRegularExpressionMatch match =
+        QRegularExpression(QRegularExpression::anchoredPattern(pattern))
+            .match(english);
+    if (match.hasMatch()) return WithValues(said, match.capturedTexts());
+  }
+  return english;
 }
 
 }  // namespace flowkin
