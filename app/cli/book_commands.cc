@@ -5,8 +5,10 @@
 #include <string>
 
 #include "app/cli/book_options.h"
+#include "app/cli/clock.h"
 #include "app/cli/command.h"
 #include "app/cli/cup_document.h"
+#include "app/usecases/write_file.h"
 
 namespace flowkin {
 namespace {

@@ -13,7 +13,10 @@ namespace flowkin {
 
 void AddStoreOption(CLI::App& app, std::string& store);
 
-/// Opens `store`, or the default book where it is empty.
+/// `store`, or the default book where it is empty.
+std::string StorePath(const std::string& store);
+
+/// Opens it.
 Result<CalibrationStore> OpenBook(const std::string& store, bool write);
 
 Json CurveDocument(const CurveSummary& curve);
@@ -24,8 +27,5 @@ Json LiquidDocument(const LiquidReport& liquid);
 /// "The medium is 0.31 times as thick as the base coat (0.24 to 0.40), learned
 /// from 3 cup(s)."
 std::string LiquidSentence(const LiquidReport& liquid);
-
-/// Writes `bytes` to `path` so that it is there whole or not at all.
-Result<void> WriteWhole(const std::string& path, const std::string& bytes);
 
 }  // namespace flowkin

@@ -28,6 +28,7 @@ Command AddPlanCommand(CLI::App& parent);
 Command AddMediumCommand(CLI::App& parent);
 Command AddMixCommand(CLI::App& parent);
 Command AddShelfCommand(CLI::App& parent);
+Command AddTechniquesCommand(CLI::App& parent);
 Command AddReadyCommand(CLI::App& parent);
 Command AddJournalCommand(CLI::App& parent);
 Command AddPrintCommand(CLI::App& parent);

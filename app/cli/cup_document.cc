@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <ctime>
 #include <fstream>
 #include <optional>
 #include <sstream>
@@ -378,15 +377,6 @@ Result<std::vector<StoredCup>> ReadBookDocument(std::istream& in) {
   } catch (const Json::exception&) {
     return foreign("it is no JSON");
   }
-}
-
-std::string NowUtc() {
-  const std::time_t now = std::time(nullptr);
-  std::tm parts{};
-  ::gmtime_r(&now, &parts);
-  char text[32];
-  std::strftime(text, sizeof(text), "%Y-%m-%dT%H:%M:%SZ", &parts);
-  return text;
 }
 
 Result<CupDocument> ReadCupDocument(std::istream& in) {

@@ -39,9 +39,6 @@ Json BookDocument(const std::vector<StoredCup>& cups);
 /// kUnreadable.
 Result<std::vector<StoredCup>> ReadBookDocument(std::istream& in);
 
-/// Now, as "2026-03-01T12:00:00Z".
-std::string NowUtc();
-
 /// Reads one JSON document to its end. kUnreadable where it is no JSON, lacks
 /// a needed field or holds one of another type; kInvalidArgument where a value
 /// is out of range. Fields it does not know are left alone.

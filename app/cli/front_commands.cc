@@ -25,6 +25,7 @@ constexpr std::string_view kNoPictures[] = {"dose",
                                             "mix",
                                             "ready",
                                             "shelf",
+                                            "techniques",
                                             "journal"};
 
 bool NeedsNoPictures(int argc, char** argv) {
@@ -56,6 +57,7 @@ std::vector<Command> AddCommands(CLI::App& parent) {
           AddMixCommand(parent),
           AddBenchWithoutFilmsCommand(parent),
           AddShelfCommand(parent),
+          AddTechniquesCommand(parent),
           AddReadyCommand(parent),
           AddJournalCommand(parent),
           AddLearnCommand(parent),

@@ -1,19 +1,18 @@
 #include <CLI/CLI.hpp>
-#include <algorithm>
 #include <cmath>
 #include <filesystem>
-#include <limits>
 #include <memory>
 #include <ostream>
 #include <string>
 #include <system_error>
 #include <utility>
 
+#include "app/cli/book_options.h"
+#include "app/cli/clock.h"
 #include "app/cli/command.h"
-#include "app/cli/cup_document.h"
-#include "app/cli/journal_document.h"
 #include "app/usecases/amounts.h"
 #include "app/usecases/bench.h"
+#include "app/usecases/journal_document.h"
 
 namespace flowkin {
 namespace {
@@ -25,17 +24,11 @@ struct JournalArguments {
   SessionId other = 0;
   int most = 100;
   std::vector<std::string> words;
-  std::string text, photo, fault, verdict, kind = "wet", today;
+  std::string text, photo, fault, verdict, kind = "wet", today, seen, cup;
   int days = 60;
   PourMade pour;
+  CellsTested cells;
 };
-
-std::string StorePath(const JournalArguments& arguments) {
-  return arguments.store.empty() ? CalibrationStore::DefaultPath()
-                                 : arguments.store;
-}
-
-UtcTime Now() { return ParseUtc(NowUtc()).value_or(UtcTime{}); }
 
 void PrintLine(std::ostream& out, const SessionLine& line) {
   out << PaddedLeft(std::to_string(line.id), 5) << "  "
@@ -75,6 +68,17 @@ void PrintPage(std::ostream& out, const JournalPage& page) {
   for (const BenchJournal::Photo& photo : journal.photos) {
     out << "Photo (" << PhotoKindName(photo.photo.kind)
         << "): " << photo.photo.path << '\n';
+  }
+  for (const BenchJournal::Cells& cells : journal.cells) {
+    out << "Cell test: " << CellsSeenName(cells.test.seen);
+    if (cells.test.after_s) {
+      out << " after " << Short(*cells.test.after_s) << " s";
+    }
+    if (cells.test.additive_parts) {
+      out << ", additive 1:" << Short(*cells.test.additive_parts);
+    }
+    if (!cells.test.text.empty()) out << ": " << cells.test.text;
+    out << '\n';
   }
   for (const BenchJournal::Note& note : journal.notes) {
     out << "Note: " << note.text << '\n';
@@ -132,7 +136,7 @@ void PrintLearned(std::ostream& out, const LearnedPractice& learned) {
 }
 
 ExitStatus RunSearch(const JournalArguments& arguments, Terminal& terminal) {
-  const Result<Journal> journal = Journal::Open(StorePath(arguments));
+  const Result<Journal> journal = Journal::Open(StorePath(arguments.store));
   if (!journal) return Fail(terminal, journal.error());
   std::string words;
   for (const std::string& word : arguments.words) words += word + " ";
@@ -153,7 +157,7 @@ ExitStatus RunSearch(const JournalArguments& arguments, Terminal& terminal) {
 }
 
 ExitStatus RunShow(const JournalArguments& arguments, Terminal& terminal) {
-  const Result<Journal> journal = Journal::Open(StorePath(arguments));
+  const Result<Journal> journal = Journal::Open(StorePath(arguments.store));
   if (!journal) return Fail(terminal, journal.error());
   const Result<JournalPage> page = journal->Page(arguments.session);
   if (!page) return Fail(terminal, page.error());
@@ -180,7 +184,7 @@ ExitStatus RunShow(const JournalArguments& arguments, Terminal& terminal) {
 }
 
 ExitStatus RunLearned(const JournalArguments& arguments, Terminal& terminal) {
-  const Result<Journal> journal = Journal::Open(StorePath(arguments));
+  const Result<Journal> journal = Journal::Open(StorePath(arguments.store));
   if (!journal) return Fail(terminal, journal.error());
   const Result<LearnedPractice> learned = journal->Learned();
   if (!learned) return Fail(terminal, learned.error());
@@ -192,96 +196,25 @@ ExitStatus RunLearned(const JournalArguments& arguments, Terminal& terminal) {
   return ExitStatus::kDone;
 }
 
-/// One cell of a table after RFC 4180.
-std::string Cell(const std::string& text) {
-  if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
-  std::string quoted = "\"";
-  for (const char c : text) {
-    if (c == '"') quoted += '"';
-    quoted += c;
-  }
-  return quoted + "\"";
-}
-
-std::string Cell(const std::optional<double>& value) {
-  return value ? JsonNumber(*value).dump() : std::string();
-}
-
-/// One row per poured cup, or one per session without a pour.
-std::string TableRows(const JournalPage& page) {
-  const BenchJournal& journal = page.session.journal();
-  std::string faults;
-  for (const ExplainedFault& fault : page.faults) {
-    faults += (faults.empty() ? "" : "; ") + fault.seen.fault;
-  }
-  const PourMade none;
-  const PourMade& pour = journal.pour ? *journal.pour : none;
-  const std::string head =
-      std::to_string(page.line.id) + "," + Cell(page.line.name) + "," +
-      FormatUtc(page.line.begun).substr(0, 10) + "," + Cell(pour.technique) +
-      "," + Cell(page.session.room_c()) + "," + Cell(pour.humidity_percent) +
-      "," + Cell(pour.planned_ml) + "," + Cell(pour.used_ml) + "," +
-      Cell(pour.wet_mm) + "," + Cell(pour.dry_mm) + "," +
-      (journal.judged ? PourVerdictName(journal.judged->verdict) : "") + "," +
-      Cell(faults) + ",";
-  if (pour.cups.empty()) return head + ",,,,,,\r\n";
-  std::string rows;
-  for (const PouredCup& cup : pour.cups) {
-    std::optional<double> ratio, low, high;
-    if (cup.ln_ratio && cup.interval) {
-      ratio = std::exp(cup.ln_ratio->value);
-      low = cup.interval->low;
-      high = cup.interval->high;
-    }
-    rows += head + Cell(cup.label) + "," + CupRoleName(cup.role) + "," +
-            Cell(cup.target) + "," + Cell(ratio) + "," + Cell(low) + "," +
-            Cell(high) + "," + Cell(cup.water_share) + "\r\n";
-  }
-  return rows;
-}
-
 ExitStatus RunExport(const JournalArguments& arguments, Terminal& terminal) {
-  const Result<Journal> journal = Journal::Open(StorePath(arguments));
+  const Result<Journal> journal = Journal::Open(StorePath(arguments.store));
   if (!journal) return Fail(terminal, journal.error());
-  Result<std::vector<SessionLine>> lines =
-      journal->Search("", std::numeric_limits<int>::max());
-  if (!lines) return Fail(terminal, lines.error());
-  std::reverse(lines->begin(), lines->end());  // oldest first
-  Json document;
-  document["format"] = "flowkin-journal";
-  document["version"] = 1;
-  document["sessions"] = Json::array();
-  std::string table =
-      "session,name,day,technique,room_c,humidity_percent,planned_ml,used_ml,"
-      "wet_mm,dry_mm,verdict,faults,cup,role,target,ratio,ratio_low,"
-      "ratio_high,water_share\r\n";
-  for (const SessionLine& line : *lines) {
-    const Result<JournalPage> page = journal->Page(line.id);
-    if (!page) return Fail(terminal, page.error());
-    if (arguments.json) {
-      document["sessions"].push_back(PageDocument(*page));
-    } else {
-      table += TableRows(*page);
-    }
-  }
   if (arguments.json) {
-    PrintDocument(terminal, document);
-  } else {
-    terminal.out << table;
+    const Result<Json> document = JournalDocument(*journal);
+    if (!document) return Fail(terminal, document.error());
+    PrintDocument(terminal, *document);
+    return ExitStatus::kDone;
   }
+  const Result<std::string> table = JournalTable(*journal);
+  if (!table) return Fail(terminal, table.error());
+  terminal.out << *table;
   return ExitStatus::kDone;
 }
 
 ExitStatus RunRemind(const JournalArguments& arguments, Terminal& terminal) {
-  const std::string text =
-      arguments.today.empty() ? NowUtc().substr(0, 10) : arguments.today;
-  const std::optional<Day> today = ParseDay(text);
-  if (!today) {
-    return Fail(terminal,
-                ExitStatus::kWrongUse,
-                "'" + text + "' is no day; write it like 2026-03-01.");
-  }
-  const Result<Journal> journal = Journal::Open(StorePath(arguments));
+  const Result<Day> today = ReadToday(arguments.today);
+  if (!today) return Fail(terminal, today.error());
+  const Result<Journal> journal = Journal::Open(StorePath(arguments.store));
   if (!journal) return Fail(terminal, journal.error());
   const auto reminders = journal->Reminders(*today, arguments.days);
   if (!reminders) return Fail(terminal, reminders.error());
@@ -302,7 +235,7 @@ ExitStatus Write(const JournalArguments& arguments,
                  Terminal& terminal,
                  const Verb& verb) {
   {
-    Result<Bench> bench = Bench::Open(StorePath(arguments));
+    Result<Bench> bench = Bench::Open(StorePath(arguments.store));
     if (!bench) return Fail(terminal, bench.error());
     if (auto opened = bench->OpenSession(arguments.session); !opened) {
       return Fail(terminal, opened.error());
@@ -322,19 +255,47 @@ ExitStatus RunPour(const JournalArguments& arguments, Terminal& terminal) {
   });
 }
 
-ExitStatus RunPhoto(const JournalArguments& arguments, Terminal& terminal) {
+/// The whole path of a photo that is there.
+Result<std::string> PhotoPath(const std::string& photo) {
   std::error_code failed;
-  const std::filesystem::path path =
-      std::filesystem::canonical(arguments.photo, failed);
+  const std::filesystem::path path = std::filesystem::canonical(photo, failed);
   if (failed) {
-    return Fail(terminal,
-                ExitStatus::kUnreadable,
-                "'" + arguments.photo + "' cannot be read; check its name.");
+    return Error{ErrorCode::kUnreadable,
+                 "'" + photo + "' cannot be read; check its name."};
   }
+  return path.string();
+}
+
+ExitStatus RunPhoto(const JournalArguments& arguments, Terminal& terminal) {
+  const Result<std::string> path = PhotoPath(arguments.photo);
+  if (!path) return Fail(terminal, path.error());
   return Write(arguments, terminal, [&](Bench& bench) -> Result<void> {
     return bench.RecordPhoto(
-        {*PhotoKindFromName(arguments.kind), path.string(), {}, arguments.text},
-        Now());
+        {*PhotoKindFromName(arguments.kind), *path, {}, arguments.text}, Now());
+  });
+}
+
+ExitStatus RunCells(const JournalArguments& arguments, Terminal& terminal) {
+  CellsTested cells = arguments.cells;
+  cells.seen = *CellsSeenFromName(arguments.seen);
+  cells.text = arguments.text;
+  if (!arguments.photo.empty()) {
+    const Result<std::string> path = PhotoPath(arguments.photo);
+    if (!path) return Fail(terminal, path.error());
+    cells.photo = *path;
+  }
+  return Write(arguments, terminal, [&](Bench& bench) -> Result<void> {
+    if (!arguments.cup.empty()) {
+      for (const BenchCup& cup : bench.session().cups()) {
+        if (cup.details.label == arguments.cup) cells.cup = cup.id;
+      }
+      if (!cells.cup) {
+        return Error{ErrorCode::kInvalidArgument,
+                     "There is no cup '" + arguments.cup +
+                         "' on that bench; name one of its cups."};
+      }
+    }
+    return bench.RecordCells(cells, Now());
   });
 }
 
@@ -390,6 +351,9 @@ Command AddJournalCommand(CLI::App& parent) {
   CLI::App* pour = add_to("pour", "The picture was poured", RunPour);
   pour->add_option("--technique", arguments->pour.technique, "Way of pouring");
   pour->add_option("--planned-ml", arguments->pour.planned_ml, "As planned");
+  pour->add_option("--plan-factor",
+                   arguments->pour.plan_factor,
+                   "By how much the plan followed your earlier pours");
   pour->add_option("--used-ml", arguments->pour.used_ml, "As it turned out");
   pour->add_option("--wet-mm", arguments->pour.wet_mm, "Film, wet");
   pour->add_option("--dry-mm", arguments->pour.dry_mm, "Film, dry");
@@ -418,6 +382,19 @@ Command AddJournalCommand(CLI::App& parent) {
       ->required()
       ->check(CLI::IsMember({"good", "fair", "poor"}));
   judge->add_option("--text", arguments->text, "Why");
+  CLI::App* cells =
+      add_to("cells", "A cell test: a drop on the cup's wall", RunCells);
+  cells->add_option("SEEN", arguments->seen, "lacing, none, blob or drowned")
+      ->required()
+      ->check(CLI::IsMember({"lacing", "none", "blob", "drowned"}));
+  cells->add_option(
+      "--after-s", arguments->cells.after_s, "Seconds from drop to verdict");
+  cells->add_option("--cup", arguments->cup, "Cup of the activator");
+  cells->add_option("--additive-parts",
+                    arguments->cells.additive_parts,
+                    "Additive to one part of paint");
+  cells->add_option("--photo", arguments->photo, "A photo of it");
+  cells->add_option("--text", arguments->text, "Anything else");
   add_to("note", "A note", RunNote)
       ->add_option("TEXT", arguments->text, "What is to be kept")
       ->required();

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "app/cli/book_options.h"
+#include "app/cli/clock.h"
 #include "app/cli/command.h"
 #include "app/cli/cup_document.h"
 
@@ -47,15 +48,7 @@ ExitStatus RunLearn(const LearnArguments& arguments, Terminal& terminal) {
   if (!book) return Fail(terminal, book.error());
   const Result<LearnReport> report =
       LearnCup(*book, ToStoredCup(*cup, NowUtc()));
-  if (!report) {
-    if (arguments.json && report.error().code == ErrorCode::kRefused) {
-      Json document;
-      document["outcome"] = "refused";
-      document["reason"] = report.error().message;
-      PrintDocument(terminal, document);
-    }
-    return Fail(terminal, report.error());
-  }
+  if (!report) return Fail(terminal, arguments.json, report.error());
   if (arguments.json) {
     Json document;
     document["outcome"] = OutcomeName(report->outcome);

@@ -7,9 +7,9 @@
 #include <vector>
 
 #include "app/cli/command.h"
-#include "app/cli/plan_document.h"
 #include "app/usecases/amounts.h"
 #include "app/usecases/make_medium.h"
+#include "app/usecases/plan_document.h"
 
 namespace flowkin {
 namespace {

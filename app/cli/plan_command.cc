@@ -6,10 +6,12 @@
 #include <utility>
 #include <vector>
 
+#include "app/cli/clock.h"
 #include "app/cli/command.h"
-#include "app/cli/plan_document.h"
-#include "app/cli/shelf_document.h"
+#include "app/cli/practice_options.h"
 #include "app/usecases/amounts.h"
+#include "app/usecases/plan_document.h"
+#include "app/usecases/shelf_document.h"
 
 namespace flowkin {
 namespace {
@@ -19,7 +21,8 @@ struct PlanArguments {
   bool us = false;
   bool list = false;
   bool no_edges = false;
-  std::string file, techniques, technique, parts, by, shelf, today;
+  std::string file, technique, parts, by, shelf;
+  PracticeOptions practice;
   std::vector<std::string> canvases, rounds, colours;
   std::optional<int> count, tests;
   std::optional<double> waste, reserve, water, tilt_deg, tilting_s, nu;
@@ -54,14 +57,16 @@ Result<PlannedPaint> ReadColour(const std::string& text) {
 }
 
 Result<PlanRequest> Gather(const PlanArguments& arguments,
-                           const std::vector<Technique>& techniques,
+                           const BookPractice& practice,
                            Terminal& terminal) {
   PlanRequest request;
   request.base_coat.name = "base coat";
   request.base_coat.material = kWallPaint;
   if (!arguments.file.empty()) {
-    Result<PlanRequest> read = ReadPlanRequest(
-        arguments.file == "-" ? "" : arguments.file, terminal.in, techniques);
+    Result<PlanRequest> read =
+        ReadPlanRequest(arguments.file == "-" ? "" : arguments.file,
+                        terminal.in,
+                        practice.techniques);
     if (!read) return read.error();
     request = *std::move(read);
   }
@@ -83,7 +88,7 @@ Result<PlanRequest> Gather(const PlanArguments& arguments,
   }
   if (!arguments.technique.empty()) {
     const Result<Technique> found =
-        FindTechnique(techniques, arguments.technique);
+        FindTechnique(practice.techniques, arguments.technique);
     if (!found) return found.error();
     request.technique = *found;
   }
@@ -98,15 +103,16 @@ Result<PlanRequest> Gather(const PlanArguments& arguments,
     if (!colour) return colour.error();
     request.colours.push_back(*colour);
   }
+  const Result<Day> today = ReadToday(arguments.practice.today);
+  if (!today) return today.error();
   if (!arguments.shelf.empty()) {
-    const Result<Day> today = ReadToday(arguments.today);
-    if (!today) return today.error();
     const auto shelf = ReadShelf(arguments.shelf, terminal.in);
     if (!shelf) return shelf.error();
     for (LeftOver& left_over : UsableLeftOvers(*shelf, *today)) {
       request.left_overs.push_back(std::move(left_over));
     }
   }
+  UsePractice(practice, *today, request);
   if (!arguments.parts.empty()) {
     const auto parts = ReadParts(arguments.parts);
     if (!parts) return parts.error();
@@ -235,48 +241,14 @@ void PrintPlan(std::ostream& out,
   }
 }
 
-ExitStatus ListTechniques(const std::vector<Technique>& techniques,
-                          bool json,
-                          Terminal& terminal) {
-  if (json) {
-    Json document;
-    document["format"] = "flowkin-techniques";
-    document["version"] = 1;
-    document["techniques"] = Json::array();
-    for (const Technique& technique : techniques) {
-      Json entry = TechniqueDocument(technique);
-      // As --techniques reads it.
-      for (const char* name :
-           {"base_ml_per_m2", "colours_ml_per_m2", "activator_ml_per_m2"}) {
-        entry[name]["start"] = entry[name]["value"];
-      }
-      document["techniques"].push_back(entry);
-    }
-    PrintDocument(terminal, document);
+ExitStatus RunPlan(const PlanArguments& arguments, Terminal& terminal) {
+  const Result<BookPractice> practice = ReadPractice(arguments.practice);
+  if (!practice) return Fail(terminal, practice.error());
+  if (arguments.list) {
+    ListTechniques(practice->techniques, arguments.json, terminal);
     return ExitStatus::kDone;
   }
-  terminal.out << Padded("technique", 12) << PaddedLeft("base", 7)
-               << PaddedLeft("colours", 9) << PaddedLeft("activator", 11)
-               << "  mL/m2, source\n";
-  for (const Technique& technique : techniques) {
-    terminal.out << Padded(technique.name, 12)
-                 << PaddedLeft(Short(technique.base_ml_per_m2.start), 7)
-                 << PaddedLeft(Short(technique.colours_ml_per_m2.start), 9)
-                 << PaddedLeft(Short(technique.activator_ml_per_m2.start), 11)
-                 << "  " << SourceName(technique.source) << ": "
-                 << technique.what << '\n';
-  }
-  return ExitStatus::kDone;
-}
-
-ExitStatus RunPlan(const PlanArguments& arguments, Terminal& terminal) {
-  const Result<std::vector<Technique>> techniques =
-      ReadTechniques(arguments.techniques);
-  if (!techniques) return Fail(terminal, techniques.error());
-  if (arguments.list) {
-    return ListTechniques(*techniques, arguments.json, terminal);
-  }
-  const Result<PlanRequest> request = Gather(arguments, *techniques, terminal);
+  const Result<PlanRequest> request = Gather(arguments, *practice, terminal);
   if (!request) return Fail(terminal, request.error());
   const Result<PlanReport> report = PlanPour(*request);
   if (!report) return Fail(terminal, report.error());
@@ -309,18 +281,16 @@ Command AddPlanCommand(CLI::App& parent) {
   app->add_option("--count", arguments->count, "So many of each");
   app->add_flag("--no-edges", arguments->no_edges, "Leave the side faces bare");
   app->add_option("--technique", arguments->technique, "Way of pouring");
-  app->add_option("--techniques",
-                  arguments->techniques,
-                  "File with your own amounts by technique");
+  AddPracticeOptions(*app, arguments->practice);
   app->add_flag("--list-techniques",
                 arguments->list,
                 "Print the table of amounts by technique");
   app->add_option("--colours",
                   arguments->colours,
                   "Colours as NAME, NAME:SHARE or NAME:SHARE:BODY");
-  app->add_option(
-      "--shelf", arguments->shelf, "Left-overs to use first, as JSON");
-  app->add_option("--today", arguments->today, "Another day than today");
+  app->add_option("--shelf",
+                  arguments->shelf,
+                  "Left-overs to use first, as JSON, in place of the book's");
   app->add_option("--parts", arguments->parts, "Base to varnish, as 4:1");
   app->add_option("--by", arguments->by, "Parts by volume or by weight")
       ->check(CLI::IsMember({"volume", "weight"}));

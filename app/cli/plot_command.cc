@@ -6,6 +6,7 @@
 #include "app/cli/book_options.h"
 #include "app/cli/command.h"
 #include "app/cli/curve_plot.h"
+#include "app/usecases/write_file.h"
 
 namespace flowkin {
 namespace {

@@ -5,12 +5,13 @@
 #include <utility>
 
 #include "app/cli/book_options.h"
+#include "app/cli/clock.h"
 #include "app/cli/command.h"
-#include "app/cli/cup_document.h"
-#include "app/cli/label_document.h"
-#include "app/cli/plan_document.h"
-#include "app/usecases/load_photo.h"
-#include "app/usecases/paper.h"
+#include "app/cli/practice_options.h"
+#include "app/usecases/label_document.h"
+#include "app/usecases/plan_document.h"
+#include "app/usecases/print_day.h"
+#include "app/usecases/write_file.h"
 
 namespace flowkin {
 namespace {
@@ -18,75 +19,11 @@ namespace {
 struct PrintArguments {
   bool json = false;
   bool us = false;
-  std::string file, out, store, techniques, title;
+  std::string file, out, title;
+  PracticeOptions practice;
   std::optional<SessionId> session;
   int students = 8;
 };
-
-struct SessionView {
-  JournalPage page;
-  Board board;
-};
-
-/// One session as the journal and as the bench shows it, at its last entry.
-Result<SessionView> ReadSession(const PrintArguments& arguments) {
-  const std::string store = arguments.store.empty()
-                                ? CalibrationStore::DefaultPath()
-                                : arguments.store;
-  const Result<Journal> journal = Journal::Open(store);
-  if (!journal) return journal.error();
-  Result<JournalPage> page = journal->Page(*arguments.session);
-  if (!page) return page.error();
-  Result<Bench> bench = Bench::Open(store);
-  if (!bench) return bench.error();
-  if (auto opened = bench->OpenSession(*arguments.session); !opened) {
-    return opened.error();
-  }
-  Result<Board> board = bench->State(page->line.last);
-  if (!board) return board.error();
-  return SessionView{*std::move(page), *std::move(board)};
-}
-
-std::vector<BatchLabel> LabelsOf(const SessionView& day) {
-  std::vector<BatchLabel> labels;
-  std::string base_on;
-  for (const BoardCup& cup : day.board.cups) {
-    const BenchCup* known = day.page.session.FindCup(cup.id);
-    if (cup.base_coat && known != nullptr && !known->tests.empty()) {
-      base_on = FormatUtc(known->tests.back().at).substr(0, 10);
-    }
-  }
-  for (const BoardCup& cup : day.board.cups) {
-    BatchLabel label;
-    label.name = cup.details.label;
-    label.role = PourRoleName(cup.base_coat ? PourRole::kBaseCoat
-                              : cup.details.role == CupRole::kActivator
-                                  ? PourRole::kActivator
-                                  : PourRole::kColour);
-    label.brand = cup.details.paint.brand;
-    label.colour = cup.details.paint.colour;
-    label.volume_ml = cup.volume_now_ml;
-    const BenchCup* known = day.page.session.FindCup(cup.id);
-    if (known != nullptr && known->WaterMl() > 0.0) {
-      label.water_ml = known->WaterMl();
-      label.water_share = cup.water_share;
-    }
-    label.mixed_on = FormatUtc(day.page.line.begun).substr(0, 10);
-    if (cup.comparison && cup.comparison->outcome == Outcome::kMeasured &&
-        !cup.before_addition) {
-      label.ratio = Span{cup.comparison->interval.low,
-                         cup.comparison->ratio.Ratio(),
-                         cup.comparison->interval.high};
-      label.base_on = base_on;
-    }
-    label.temperature_c = day.board.room_c;
-    label.hazard = "Paint: follow its label. No food container.";
-    label.code = LabelDocument(label).dump(
-        -1, ' ', true, Json::error_handler_t::replace);
-    labels.push_back(std::move(label));
-  }
-  return labels;
-}
 
 ExitStatus Save(const PrintArguments& arguments,
                 const Result<std::string>& pdf,
@@ -110,7 +47,8 @@ ExitStatus PrintLabelsCommand(const PrintArguments& arguments,
                               Terminal& terminal) {
   std::vector<BatchLabel> labels;
   if (arguments.session) {
-    const Result<SessionView> day = ReadSession(arguments);
+    const Result<DayAtBench> day =
+        ReadDay(StorePath(arguments.practice.store), *arguments.session);
     if (!day) return Fail(terminal, day.error());
     labels = LabelsOf(*day);
   } else {
@@ -130,11 +68,16 @@ ExitStatus PrintLabelsCommand(const PrintArguments& arguments,
 /// The plan of the document, for `times` as many of every canvas.
 Result<std::pair<PlanReport, PlanRequest>> ReadPlan(
     const PrintArguments& arguments, Terminal& terminal, int times) {
-  const auto techniques = ReadTechniques(arguments.techniques);
-  if (!techniques) return techniques.error();
-  Result<PlanRequest> request = ReadPlanRequest(
-      arguments.file == "-" ? "" : arguments.file, terminal.in, *techniques);
+  const Result<BookPractice> practice = ReadPractice(arguments.practice);
+  if (!practice) return practice.error();
+  const Result<Day> today = ReadToday(arguments.practice.today);
+  if (!today) return today.error();
+  Result<PlanRequest> request =
+      ReadPlanRequest(arguments.file == "-" ? "" : arguments.file,
+                      terminal.in,
+                      practice->techniques);
   if (!request) return request.error();
+  UsePractice(*practice, *today, *request);
   for (Support& support : request->supports) support.count *= times;
   Result<PlanReport> report = PlanPour(*request);
   if (!report) return report.error();
@@ -174,25 +117,16 @@ ExitStatus PrintHandoutCommand(const PrintArguments& arguments,
 
 ExitStatus PrintReportCommand(const PrintArguments& arguments,
                               Terminal& terminal) {
-  const Result<SessionView> day = ReadSession(arguments);
+  const Result<DayAtBench> day =
+      ReadDay(StorePath(arguments.practice.store), *arguments.session);
   if (!day) return Fail(terminal, day.error());
-  constexpr int kMost_px = 1600;  // about 220 to the inch across the page
-  std::vector<Photo> photos;
-  for (const BenchJournal::Photo& kept : day->page.session.journal().photos) {
-    Result<Photo> photo = LoadPhoto(kept.photo.path, kMost_px);
-    if (!photo) {
-      // A lost photo does not cost her the report.
-      Warn(terminal, photo.error().message);
-      continue;
-    }
-    photo->caption = PhotoKindName(kept.photo.kind);
-    if (!kept.photo.text.empty()) photo->caption += ": " + kept.photo.text;
-    photos.push_back(*std::move(photo));
-  }
+  const DayPhotos photos = PhotosOf(day->page);
+  // A lost photo does not cost her the report.
+  for (const std::string& lost : photos.lost) Warn(terminal, lost);
   Json document;
-  document["photos"] = photos.size();
+  document["photos"] = photos.photos.size();
   return Save(arguments,
-              PrintReport(day->page, day->board, photos),
+              PrintReport(day->page, day->board, photos.photos),
               terminal,
               document);
 }
@@ -216,16 +150,14 @@ Command AddPrintCommand(CLI::App& parent) {
   };
   const auto add_session = [&](CLI::App* action) {
     action->add_option(
-        "--store", arguments->store, "Book that holds the session");
+        "--store", arguments->practice.store, "Book that holds the session");
     return action->add_option(
         "--session", arguments->session, "Number of the session");
   };
   const auto add_plan = [&](CLI::App* action) {
     action->add_option("--file", arguments->file, "Plan to read, as JSON")
         ->required();
-    action->add_option("--techniques",
-                       arguments->techniques,
-                       "File with your own amounts by technique");
+    AddPracticeOptions(*action, arguments->practice);
     action->add_flag("--us", arguments->us, "Print US ounces");
   };
   CLI::App* labels = add("labels",

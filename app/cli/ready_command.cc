@@ -3,10 +3,10 @@
 #include <ostream>
 #include <string>
 
+#include "app/cli/clock.h"
 #include "app/cli/command.h"
-#include "app/cli/cup_document.h"
-#include "app/cli/journal_document.h"
 #include "app/usecases/bench.h"
+#include "app/usecases/journal_document.h"
 
 namespace flowkin {
 namespace {
@@ -28,8 +28,7 @@ Result<DayFacts> Gather(const ReadyArguments& arguments, Terminal& terminal) {
   if (auto opened = bench->OpenSession(*arguments.session); !opened) {
     return opened.error();
   }
-  const std::optional<UtcTime> now = ParseUtc(NowUtc());
-  const Result<Board> board = bench->State(now.value_or(UtcTime{}));
+  const Result<Board> board = bench->State(Now());
   if (!board) return board.error();
   return FactsOfBoard(*board);
 }
@@ -57,15 +56,7 @@ ExitStatus RunReady(const ReadyArguments& arguments, Terminal& terminal) {
   if (!facts) return Fail(terminal, facts.error());
   if (arguments.dry_mm) facts->dry_mm = *arguments.dry_mm;
   const Result<ReadyReport> report = CheckTable(*facts);
-  if (!report) {
-    if (arguments.json && report.error().code == ErrorCode::kRefused) {
-      Json document;
-      document["outcome"] = "refused";
-      document["reason"] = report.error().message;
-      PrintDocument(terminal, document);
-    }
-    return Fail(terminal, report.error());
-  }
+  if (!report) return Fail(terminal, arguments.json, report.error());
   if (arguments.json) {
     PrintDocument(terminal, ReadyDocument(*report));
   } else {

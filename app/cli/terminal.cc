@@ -1,8 +1,6 @@
 #include "app/cli/terminal.h"
 
-#include <cmath>
 #include <cstdio>
-#include <cstdlib>
 #include <ostream>
 #include <utility>
 
@@ -39,26 +37,6 @@ ExitStatus ExitStatusOf(ErrorCode code) {
   return ExitStatus::kFailed;
 }
 
-Json JsonNumber(double value, int digits) {
-  if (!std::isfinite(value)) return nullptr;
-  char text[64];
-  std::snprintf(text, sizeof(text), "%.*g", digits, value);
-  return std::strtod(text, nullptr);
-}
-
-Json JsonNumber(const std::optional<double>& value, int digits) {
-  return value ? JsonNumber(*value, digits) : Json(nullptr);
-}
-
-Json IntervalDocument(double value, const Interval& interval) {
-  Json document;
-  document["value"] = JsonNumber(value, 4);
-  document["low"] = JsonNumber(interval.low, 4);
-  document["high"] = JsonNumber(interval.high, 4);
-  document["level"] = interval.level;
-  return document;
-}
-
 std::string Digits(double value, int digits) {
   char text[64];
   std::snprintf(text, sizeof(text), "%.*g", digits, value);
@@ -83,6 +61,16 @@ ExitStatus Fail(Terminal& terminal, ExitStatus status, std::string message) {
 
 ExitStatus Fail(Terminal& terminal, const Error& error) {
   return Fail(terminal, ExitStatusOf(error.code), error.message);
+}
+
+ExitStatus Fail(Terminal& terminal, bool json, const Error& error) {
+  if (json && error.code == ErrorCode::kRefused) {
+    Json document;
+    document["outcome"] = "refused";
+    document["reason"] = error.message;
+    PrintDocument(terminal, document);
+  }
+  return Fail(terminal, error);
 }
 
 void Warn(Terminal& terminal, const std::string& message) {

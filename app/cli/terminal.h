@@ -1,11 +1,9 @@
 #pragma once
 
 #include <iosfwd>
-#include <nlohmann/json.hpp>
-#include <optional>
 #include <string>
 
-#include "core/base/estimate.h"
+#include "app/usecases/json_value.h"
 #include "core/base/result.h"
 
 namespace flowkin {
@@ -31,17 +29,6 @@ struct Terminal {
   bool err_is_terminal = false;
 };
 
-/// Keeps the order in which fields are written, so that documents read the
-/// way the contract shows them.
-using Json = nlohmann::ordered_json;
-
-/// A number for a document, rounded to `digits` significant digits; null when
-/// it is not finite, because a document never holds a guess.
-Json JsonNumber(double value, int digits = 6);
-Json JsonNumber(const std::optional<double>& value, int digits = 6);
-/// {"value", "low", "high", "level"}, to four digits.
-Json IntervalDocument(double value, const Interval& interval);
-
 /// `value` with `digits` significant digits, without an exponent where the
 /// number is of everyday size.
 std::string Digits(double value, int digits);
@@ -55,6 +42,9 @@ void PrintDocument(Terminal& terminal, const Json& document);
 /// Writes "flowkin: MESSAGE" as one line on `err` and returns `status`.
 ExitStatus Fail(Terminal& terminal, ExitStatus status, std::string message);
 ExitStatus Fail(Terminal& terminal, const Error& error);
+/// The same for a command that may have been asked for a document: a refusal
+/// then prints one with its reason.
+ExitStatus Fail(Terminal& terminal, bool json, const Error& error);
 
 /// Writes "flowkin: warning: MESSAGE" as one line on `err`.
 void Warn(Terminal& terminal, const std::string& message);

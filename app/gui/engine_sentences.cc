@@ -1,9 +1,7 @@
-#include "app/gui/engine_sentences.h"
-
 #include <QtGlobal>
 
-// What the engine says in whole sentences, so that it can be translated; a test
-// finds those that are missing here.
+// What the engine says in whole sentences that never change, so that it can be
+// translated; a test finds those that are missing here.
 namespace {
 
 [[maybe_unused]] const char* const kSentences[] = {
@@ -346,110 +344,287 @@ namespace {
     QT_TRANSLATE_NOOP(
         "engine",
         "What was planned and used must lie between 0.1 mL and 1000 L."),
+
+    // Names, and sentences with numbers or names in them as %1, %2, ...: see
+    // Wording::Engine.
+    QT_TRANSLATE_NOOP("engine", "%1 % added water in the wettest cup"),
     QT_TRANSLATE_NOOP("engine",
-                      "This water is hardly thinner than the target and cannot "
-                      "bring the cup there; use water or a thinner one."),
+                      "%1 % added water; limits of %2 to %3 % are commonly "
+                      "quoted, none is proven for pours"),
     QT_TRANSLATE_NOOP(
         "engine",
-        "This additive is hardly thinner than the target and cannot bring the "
-        "cup there; use water or a thinner one."),
+        "%1 % against %2 %; how much is too much nobody has published"),
+    QT_TRANSLATE_NOOP("engine", "%1 % humidity"),
+    QT_TRANSLATE_NOOP("engine", "%1 minutes of rest"),
+    QT_TRANSLATE_NOOP("engine", "%1 minutes since it was stirred"),
+    QT_TRANSLATE_NOOP("engine",
+                      "%1 minutes since its last test; an open cup dries by a "
+                      "few per cent of its flow an hour"),
+    QT_TRANSLATE_NOOP("engine", "%1 mm dry"),
     QT_TRANSLATE_NOOP(
         "engine",
-        "This medium is hardly thinner than the target and cannot bring the "
-        "cup there; use water or a thinner one."),
+        "%1 mm dry; wall paint is asked to bear about %2 mm without cracks"),
+    QT_TRANSLATE_NOOP("engine", "%1 mm wet"),
+    QT_TRANSLATE_NOOP("engine",
+                      "%1 times the base coat (%2 to %3), aimed at %4"),
+    QT_TRANSLATE_NOOP("engine", "%1 °C in the room"),
+    QT_TRANSLATE_NOOP("engine",
+                      "%1 °C; %2 to %3 are the usual room, below %4 the "
+                      "binder's lowest film-forming temperature is near"),
+    QT_TRANSLATE_NOOP("engine", "'%1' %2 (%3 to %4), aimed at %5"),
+    QT_TRANSLATE_NOOP("engine", "'%1' and '%2' a factor of %3 apart"),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "'%1' flows %2 times as slowly as '%3', both against what they aim at: "
+        "where they meet, one may sink or slide."),
+    QT_TRANSLATE_NOOP("engine",
+                      "'%1' holds much more added water than '%2': it dries "
+                      "later and thinner, and parts that dry at another rate "
+                      "are told to pull cracks open."),
+    QT_TRANSLATE_NOOP("engine",
+                      "'%1' is an ink and may start thinner than the base "
+                      "coat: it then takes body, not water."),
+    QT_TRANSLATE_NOOP("engine",
+                      "'%1' is more than half a year old: smell it, strain it, "
+                      "and test its flow anew before it counts."),
+    QT_TRANSLATE_NOOP("engine", "'%1': its share must be above %2."),
+    QT_TRANSLATE_NOOP("engine", "A canvas must be 0 to 500 mm deep."),
+    QT_TRANSLATE_NOOP("engine",
+                      "A canvas must measure between 10 mm and 10 m each way."),
+    QT_TRANSLATE_NOOP("engine", "A cell test takes 0 to 3600 seconds."),
+    QT_TRANSLATE_NOOP("engine", "A class has 1 to 500 places."),
+    QT_TRANSLATE_NOOP("engine", "A heavy colour lay on a light one."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "A jar in the brand book is damaged; restore a backup of it."),
+    QT_TRANSLATE_NOOP("engine", "A jar must hold 0.1 mL to 1000 L."),
+    QT_TRANSLATE_NOOP("engine", "A name holds at most 200 bytes."),
+    QT_TRANSLATE_NOOP("engine",
+                      "A price needs the container's volume above 0 and an "
+                      "amount of 0 or more."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Additive to one part of paint must be 0 to 100."),
+    QT_TRANSLATE_NOOP("engine", "Air was whipped in."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Alcohol and solvents catch fire from a spark at room "
+                      "temperature: no flame, heat gun or switch near them "
+                      "until the room is aired; follow the label."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Blowing for long makes dizzy: pause, and never draw "
+                      "breath through the straw."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Dry air, a fan or the sun dried the skin too fast."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Gloves, good air, no food or drink at the bench. Follow "
+                      "the label and safety data sheet of every product; ask "
+                      "trained people where in doubt."),
+    QT_TRANSLATE_NOOP("engine", "Grease or silicone lay between the coats."),
+    QT_TRANSLATE_NOOP("engine",
+                      "It dried on a slope, so that pools stood deeper."),
+    QT_TRANSLATE_NOOP("engine", "It dried on a slope."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "It flows %1 times as fast as aimed at: it may run off with the tilt, "
+        "slide from what lies under it, or blend to mud."),
+    QT_TRANSLATE_NOOP("engine",
+                      "It flows %1 times as slowly as aimed at: it may stand "
+                      "on its neighbours, sink into them as lumps, or leave a "
+                      "thicker film that dries later."),
+    QT_TRANSLATE_NOOP("engine",
+                      "It has stood since its test and may have thickened: "
+                      "stir it and test it again."),
+    QT_TRANSLATE_NOOP("engine", "It has stood: stir it before it is poured."),
+    QT_TRANSLATE_NOOP("engine",
+                      "It is %1 °C colder than the base coat was; its flow "
+                      "will change as it comes to the room's temperature."),
+    QT_TRANSLATE_NOOP("engine",
+                      "It is %1 °C warmer than the base coat was; its flow "
+                      "will change as it comes to the room's temperature."),
+    QT_TRANSLATE_NOOP("engine",
+                      "It may match, but its tests are not exact enough to "
+                      "tell: film it once more."),
+    QT_TRANSLATE_NOOP("engine", "It needs a name."),
+    QT_TRANSLATE_NOOP("engine",
+                      "It was poured over a picture that was not dry."),
+    QT_TRANSLATE_NOOP("engine", "It was tilted too far or too long."),
+    QT_TRANSLATE_NOOP("engine", "It was tilted too far."),
+    QT_TRANSLATE_NOOP(
+        "engine", "Its tests are not exact enough to tell: film it once more."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Keep cables of lamp and camera off the table and hands "
+                      "dry; mains and water do not go together."),
+    QT_TRANSLATE_NOOP("engine", "Layers of unlike flow dried at unlike rates."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Loosen it with a little medium first, press out the "
+                      "lumps, then add the rest."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "Mark paint cups and bottles, water bottles too; a container that held "
+        "paint is never used for food again. Keep children and animals away."),
+    QT_TRANSLATE_NOOP("engine", "May need no water at all."),
+    QT_TRANSLATE_NOOP("engine",
+                      "More water than any advice allows: the film may be weak "
+                      "and hold badly."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Much water: the binder is spread thin, and the film may "
+                      "turn out chalky or weak."),
+    QT_TRANSLATE_NOOP("engine", "Neighbours flowed unlike."),
+    QT_TRANSLATE_NOOP("engine", "Nobody has measured how it flows."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "Often too thin already: mix it into a thicker paint instead."),
+    QT_TRANSLATE_NOOP("engine",
+                      "On small canvases more runs off: up to %1 L on a square "
+                      "metre is told for them (common practice)."),
+    QT_TRANSLATE_NOOP("engine", "Opposite colours lay side by side."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "Paint and rinse water do not go into drains or ground: let them "
+        "settle, use the clear part again, dry the rest. Local rules decide; "
+        "colours with heavy metals are hazardous waste."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "Powder: raise no dust and wet it at once; some pigments harm when "
+        "breathed. A dust mask is no respirator: what is needed stands on the "
+        "label or is said by a professional."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "Say how it turned out: your own match band is learned from it."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "Something was added since its last test, so its flow is not known."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Stir a little of the medium in first, then the rest."),
+    QT_TRANSLATE_NOOP("engine", "Straining was skipped."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Take a photo a month on: late cracks only show then."),
+    QT_TRANSLATE_NOOP("engine", "The activator was too thick."),
+    QT_TRANSLATE_NOOP("engine", "The activator was too thin."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The amounts follow your earlier pours: %1 pours of this "
+                      "kind took %2 times what was planned (%3 to %4)."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The amounts follow your journal: %1 pours of this kind "
+                      "took %2 times what was planned (%3 to %4)."),
+    QT_TRANSLATE_NOOP("engine", "The colour was thicker than its ground."),
+    QT_TRANSLATE_NOOP("engine", "The colour was thinner than its ground."),
+    QT_TRANSLATE_NOOP("engine", "The colours were too thin."),
+    QT_TRANSLATE_NOOP("engine", "The dry film was bent."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The factor of the plan must lie between 0.05 and 20."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The film is thick: it skins over while it is wet below, "
+                      "which is the first cause named for crazing."),
+    QT_TRANSLATE_NOOP("engine", "The film was thick."),
+    QT_TRANSLATE_NOOP("engine", "The lower coat was chalky."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The mixes rested too short for the bubbles to rise."),
+    QT_TRANSLATE_NOOP("engine", "The paint was too thick to level."),
+    QT_TRANSLATE_NOOP("engine", "The paint was too thin and ran off."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The paints under it do not react, though the cup did."),
+    QT_TRANSLATE_NOOP("engine", "The reserve must be 0 to 100 %."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "The room is cold: it dries slowly and skins over wet paint."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The room is so cold that the film may not form."),
+    QT_TRANSLATE_NOOP("engine", "The room was cold."),
+    QT_TRANSLATE_NOOP("engine", "The technique pours nothing."),
+    QT_TRANSLATE_NOOP("engine", "The waste must be 0 to 200 %."),
+    QT_TRANSLATE_NOOP("engine", "The water must be 0 to 50 %."),
+    QT_TRANSLATE_NOOP("engine", "There is no canvas; give its size."),
+    QT_TRANSLATE_NOOP(
+        "engine", "There is no cup to check; put the cups on the bench first."),
+    QT_TRANSLATE_NOOP("engine", "There is no label to print."),
+    QT_TRANSLATE_NOOP("engine", "There is no such jar on the shelf."),
+    QT_TRANSLATE_NOOP("engine", "There is not so much in this jar."),
+    QT_TRANSLATE_NOOP("engine", "There must be 0 to 100 tests of a cup."),
+    QT_TRANSLATE_NOOP("engine", "There must be 1 to 1000 canvases of a kind."),
+    QT_TRANSLATE_NOOP("engine", "There was oil or grease on the ground."),
+    QT_TRANSLATE_NOOP("engine", "There was too little paint."),
+    QT_TRANSLATE_NOOP("engine",
+                      "They were mixed too much on the way to the canvas."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Thinner parts dried at another rate and pulled the "
+                      "thicker ones open."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Too few pours to tell how much more or less than "
+                      "planned yours take; three or more are needed."),
+    QT_TRANSLATE_NOOP("engine", "Too much water spread the binder thin."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "Torch or heat gun: nothing that burns or gives off vapour nearby, no "
+        "loose sleeves or hair, not over plastic cups, short passes, something "
+        "to put out a fire at hand."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Touch dry about now; leave it level and covered."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Two people carry a large wet canvas; wet paint on the "
+                      "floor is slippery."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Uncured resin and hardener can make the skin allergic "
+                      "for life; thin gloves protect little. Follow the data "
+                      "sheet and ask for the gloves it names."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "Varnish or resin not before this day, and only if it feels hard and "
+        "cool no more; the varnish's own sheet decides."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "Very much water: a chalky, weak film and poor hold are warned of."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Water is not counted: what you thin with comes on top."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "Wet it to a paste first and raise no dust; it settles, so stir before "
+        "every test, and its sparkle can mislead the camera."),
+    QT_TRANSLATE_NOOP("engine", "added water of every cup"),
+    QT_TRANSLATE_NOOP("engine", "bare"),
+    QT_TRANSLATE_NOOP("engine", "base of the medium"),
+    QT_TRANSLATE_NOOP("engine", "bloom"),
+    QT_TRANSLATE_NOOP("engine", "blown"),
+    QT_TRANSLATE_NOOP("engine",
+                      "blown open on a thick pillow of base, then spun"),
+    QT_TRANSLATE_NOOP("engine", "chalky"),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "colours laid on a wet base and wiped over with an activator"),
+    QT_TRANSLATE_NOOP("engine", "cracks"),
+    QT_TRANSLATE_NOOP("engine", "crazing"),
+    QT_TRANSLATE_NOOP("engine", "flow additive"),
+    QT_TRANSLATE_NOOP("engine", "how long ago every cup was tested"),
+    QT_TRANSLATE_NOOP(
+        "engine", "last test: %1 times the base coat (%2 to %3), aimed at %4"),
+    QT_TRANSLATE_NOOP("engine", "lost cells"),
+    QT_TRANSLATE_NOOP("engine",
+                      "measured ratios; that this happens from %1 to %2 on is "
+                      "told in words, nobody has published numbers"),
+    QT_TRANSLATE_NOOP("engine", "muddy"),
+    QT_TRANSLATE_NOOP("engine", "no test of this cup"),
+    QT_TRANSLATE_NOOP("engine", "open"),
+    QT_TRANSLATE_NOOP("engine", "open, dirty or flip pour without a wet base"),
+    QT_TRANSLATE_NOOP("engine",
+                      "paints change by %1 to %2 % a degree (the upper end "
+                      "after ASTM D4212)"),
+    QT_TRANSLATE_NOOP("engine", "peeling"),
+    QT_TRANSLATE_NOOP("engine", "pits"),
+    QT_TRANSLATE_NOOP("engine", "ring"),
+    QT_TRANSLATE_NOOP("engine", "ring or flip pour over a wet base"),
+    QT_TRANSLATE_NOOP("engine", "sag"),
+    QT_TRANSLATE_NOOP("engine", "slid"),
+    QT_TRANSLATE_NOOP("engine", "sunk"),
+    QT_TRANSLATE_NOOP("engine", "swipe"),
+    QT_TRANSLATE_NOOP("engine", "temperature of every cup"),
+    QT_TRANSLATE_NOOP("engine", "temperature of the room"),
+    QT_TRANSLATE_NOOP("engine", "the mixes were not strained"),
+    QT_TRANSLATE_NOOP("engine", "the mixes were strained"),
+    QT_TRANSLATE_NOOP("engine", "thickness of the film"),
+    QT_TRANSLATE_NOOP("engine", "thin colours blown out over a wet base"),
+    QT_TRANSLATE_NOOP("engine", "varnish of the medium"),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "A cup's inner diameters and height must lie between 5 and 2000 mm."),
 };
 
 }  // namespace
-
-namespace flowkin {
-
-const std::vector<const char*>& EngineSentencesWithValues() {
-  static const std::vector<const char*> sentences = {
-      QT_TRANSLATE_NOOP("engine",
-                        "Added water is %1 % of the cup: outside all commonly "
-                        "quoted advice (50 %); the binder is spread too thin."),
-      QT_TRANSLATE_NOOP("engine",
-                        "Added water is %1 % of the cup: more than commonly "
-                        "quoted advice allows (30 %); go on with medium."),
-      QT_TRANSLATE_NOOP("engine",
-                        "Added water is %1 % of the cup: above the 20 % that "
-                        "commonly quoted advice calls safe for the film."),
-      QT_TRANSLATE_NOOP(
-          "engine", "Additive is %1 % of the cup: see what its label allows."),
-      QT_TRANSLATE_NOOP("engine",
-                        "This cup holds %1 points more added liquid than "
-                        "another cup; they will dry and shrink differently."),
-      QT_TRANSLATE_NOOP("engine",
-                        "This cup holds %1 points less added liquid than "
-                        "another cup; they will dry and shrink differently."),
-      QT_TRANSLATE_NOOP("engine",
-                        "The room is %1 degrees C warmer than when the base "
-                        "coat was tested; test the base coat again."),
-      QT_TRANSLATE_NOOP("engine",
-                        "The room is %1 degrees C colder than when the base "
-                        "coat was tested; test the base coat again."),
-      QT_TRANSLATE_NOOP(
-          "engine", "The base coat was tested %1 hours ago; test it again."),
-      QT_TRANSLATE_NOOP("engine",
-                        "The cup stood open for %1 minutes and has thickened; "
-                        "cover it and test again before adding."),
-      QT_TRANSLATE_NOOP("engine",
-                        "The test came %1 s after stirring; stir, wait 15 s "
-                        "and test, the same for every cup."),
-      QT_TRANSLATE_NOOP("engine",
-                        "The repair takes %1 mL of unthinned paint, more than "
-                        "is kept back; mix more of the same first."),
-      QT_TRANSLATE_NOOP("engine",
-                        "Another %1 mL of water would pass %2 % of the cup; "
-                        "thin on with medium."),
-      QT_TRANSLATE_NOOP("engine",
-                        "One %1 (%2 mL) is too much at once for this cup; stop "
-                        "here, or film it again to know it better."),
-      QT_TRANSLATE_NOOP("engine",
-                        "A step of %1 mL is too much at once for this cup; "
-                        "stop here, or film it again to know it better."),
-      QT_TRANSLATE_NOOP(
-          "engine",
-          "%1 pictures were damaged and partly filled in by the decoder."),
-      QT_TRANSLATE_NOOP("engine",
-                        "%1 pictures were lost: the file is damaged."),
-      QT_TRANSLATE_NOOP("engine",
-                        "%1 pictures were left out: their times do not rise or "
-                        "jump by minutes."),
-      QT_TRANSLATE_NOOP("engine",
-                        "One %1 (%2 mL) is too much at once for this cup; "
-                        "measure it out with a teaspoon instead."),
-      QT_TRANSLATE_NOOP("engine",
-                        "A step of %1 mL is too much at once for this cup; "
-                        "measure it out with a teaspoon instead."),
-      QT_TRANSLATE_NOOP("engine",
-                        "One %1 (%2 mL) is too much at once for this cup; "
-                        "measure it out with a quarter teaspoon instead."),
-      QT_TRANSLATE_NOOP("engine",
-                        "A step of %1 mL is too much at once for this cup; "
-                        "measure it out with a quarter teaspoon instead."),
-      QT_TRANSLATE_NOOP("engine",
-                        "One %1 (%2 mL) is too much at once for this cup; "
-                        "measure it out with 1 mL marks of a pipette instead."),
-      QT_TRANSLATE_NOOP("engine",
-                        "A step of %1 mL is too much at once for this cup; "
-                        "measure it out with 1 mL marks of a pipette instead."),
-      QT_TRANSLATE_NOOP(
-          "engine",
-          "One %1 (%2 mL) is too much at once for this cup; measure it out "
-          "with 0.1 mL marks of a pipette instead."),
-      QT_TRANSLATE_NOOP(
-          "engine",
-          "A step of %1 mL is too much at once for this cup; measure it out "
-          "with 0.1 mL marks of a pipette instead."),
-      QT_TRANSLATE_NOOP("engine",
-                        "One %1 (%2 mL) is too much at once for this cup; "
-                        "measure it out with drops instead."),
-      QT_TRANSLATE_NOOP("engine",
-                        "A step of %1 mL is too much at once for this cup; "
-                        "measure it out with drops instead."),
-  };
-  return sentences;
-}
-
-}  // namespace flowkin

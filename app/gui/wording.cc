@@ -1,29 +1,15 @@
 #include "app/gui/wording.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <QRegularExpression>
+#include <QStringList>
 #include <cmath>
-
-#include "app/gui/engine_sentences.h"
 
 namespace flowkin {
 namespace {
 
 QString Label(const BoardCup& cup) {
   return QString::fromStdString(cup.details.label);
-}
-
-/// Puts the values into %1, %2, ...; numbers as her country writes them.
-QString WithValues(QString sentence, const QStringList& whole_and_values) {
-  for (qsizetype i = whole_and_values.size() - 1; i > 0; --i) {
-    QString value = whole_and_values[i];
-    bool is_number = false;
-    QLocale::c().toDouble(value, &is_number);
-    if (is_number) value.replace('.', QLocale().decimalPoint());
-    sentence.replace("%" + QString::number(i), value);
-  }
-  return sentence;
 }
 
 }  // namespace
@@ -255,20 +241,45 @@ QString Wording::GlanceDetail(const Board& board) const {
 }
 
 QString Wording::Engine(const std::string& sentence) {
-  const QString english = QString::fromStdString(sentence);
   const QString whole = QCoreApplication::translate("engine", sentence.c_str());
-  if (whole != english) return whole;
-  for (const char* with_values : EngineSentencesWithValues()) {
-    const QString said = QCoreApplication::translate("engine", with_values);
-    if (said == with_values) continue;
-    QString pattern = QRegularExpression::escape(with_values);
-    pattern.replace(QRegularExpression(R"(\\%\d)"), "(.+?)");
-    const QRegularExpressionMatch match =
-        QRegularExpression(QRegularExpression::anchoredPattern(pattern))
-            .match(english);
-    if (match.hasMatch()) return WithValues(said, match.capturedTexts());
+  if (whole != QString::fromStdString(sentence)) return whole;
+  // "'Lagoon' flows 1.4 times ..." is listed as "'%1' flows %2 times ...".
+  static const QRegularExpression kChanging(QStringLiteral(
+      "'([^']*)'|\\d{4}-\\d\\d-\\d\\d|(?<![\\w.])\\d+(?:\\.\\d+)?"));
+  QLocale locale;
+  locale.setNumberOptions(QLocale::OmitGroupSeparator);
+  QString pattern;
+  QStringList parts;
+  qsizetype from = 0;
+  for (auto found = kChanging.globalMatch(whole); found.hasNext();) {
+    const QRegularExpressionMatch match = found.next();
+    const QString text = match.captured(0);
+    const QString place = QString("%%1").arg(parts.size() + 1);
+    pattern += whole.mid(from, match.capturedStart() - from);
+    if (text.startsWith('\'')) {
+      parts << match.captured(1);
+      pattern += '\'' + place + '\'';
+    } else if (text.contains('-')) {
+      parts << text;
+      pattern += place;
+    } else {
+      const qsizetype point = text.indexOf('.');
+      const qsizetype decimals = point < 0 ? 0 : text.size() - point - 1;
+      parts << locale.toString(
+          text.toDouble(), 'f', static_cast<int>(decimals));
+      pattern += place;
+    }
+    from = match.capturedEnd();
   }
-  return english;
+  if (parts.isEmpty() || parts.size() > 9) return whole;
+  pattern += whole.mid(from);
+  QString text =
+      QCoreApplication::translate("engine", pattern.toUtf8().constData());
+  // English too is told with her numbers, unless it is not listed at all.
+  for (qsizetype i = parts.size(); i > 0; --i) {
+    text.replace(QString("%%1").arg(i), parts[i - 1]);
+  }
+  return text;
 }
 
 }  // namespace flowkin

@@ -40,7 +40,7 @@ class Wording {
   QString Glance(const Board& board) const;
   QString GlanceDetail(const Board& board) const;
   /// What the engine says, a whole English sentence, in her language where it
-  /// is known.
+  /// is known; numbers and names in it are taken over into the translation.
   static QString Engine(const std::string& sentence);
 
  private:

@@ -502,6 +502,21 @@ Result<void> Bench::JudgePour(const PourJudged& judged, UtcTime now) {
   return impl_->Do(judged, now);
 }
 
+Result<void> Bench::RecordCells(CellsTested cells, UtcTime now) {
+  cells.ln_ratio.reset();
+  if (cells.cup) {
+    const Result<Board> board = State(now);
+    if (!board) return board.error();
+    for (const BoardCup& cup : board->cups) {
+      if (cup.id == *cells.cup && cup.comparison && !cup.before_addition &&
+          cup.comparison->outcome == Outcome::kMeasured) {
+        cells.ln_ratio = cup.comparison->ratio.ln_ratio;
+      }
+    }
+  }
+  return impl_->Do(std::move(cells), now);
+}
+
 Result<void> Bench::Undo(UtcTime now) {
   return impl_->Do(Undone{impl_->session.NextUndo().value_or(0)}, now);
 }

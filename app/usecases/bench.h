@@ -194,6 +194,8 @@ class Bench {
   Result<void> RecordPhoto(const PhotoTaken& photo, UtcTime now);
   Result<void> RecordFault(const FaultSeen& fault, UtcTime now);
   Result<void> JudgePour(const PourJudged& judged, UtcTime now);
+  /// The ratio of its cup is taken from the board as it stands.
+  Result<void> RecordCells(CellsTested cells, UtcTime now);
   Result<void> Undo(UtcTime now);
   Result<void> Redo(UtcTime now);
 

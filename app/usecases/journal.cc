@@ -82,7 +82,10 @@ Result<LearnedPractice> Journal::Learned() const {
     const PourMade& pour = *journal.pour;
     ++learned.pours;
     if (pour.planned_ml && pour.used_ml) {
-      learned.past[pour.technique].push_back({*pour.planned_ml, *pour.used_ml});
+      // A plan that followed her earlier pours would else hide what they
+      // taught.
+      learned.past[pour.technique].push_back(
+          {*pour.planned_ml / pour.plan_factor, *pour.used_ml});
     }
     if (!journal.judged) continue;
     ++learned.judged;

@@ -710,6 +710,29 @@ Result<std::string> PrintReport(const JournalPage& page,
     pages.Text(text + ".");
     if (!pour.text.empty()) pages.Text(pour.text);
   }
+  if (!journal.cells.empty()) {
+    pages.Heading("Cell tests");
+    std::vector<std::vector<std::string>> tests;
+    for (const BenchJournal::Cells& cells : journal.cells) {
+      const CellsTested& test = cells.test;
+      const BenchCup* cup =
+          test.cup ? page.session.FindCup(*test.cup) : nullptr;
+      tests.push_back(
+          {cup != nullptr ? cup->details.label : "-",
+           CellsSeenName(test.seen),
+           test.after_s ? Short(*test.after_s) + " s" : "-",
+           test.additive_parts ? "1 : " + Short(*test.additive_parts) : "-",
+           test.ln_ratio ? Short(std::exp(test.ln_ratio->value)) : "-",
+           test.text});
+    }
+    pages.Table({{"cup", 36.0, Align::kLeft},
+                 {"seen", 22.0, Align::kLeft},
+                 {"after", 18.0, Align::kRight},
+                 {"paint : additive", 28.0, Align::kRight},
+                 {"flow", 18.0, Align::kRight},
+                 {"remark", 58.0, Align::kLeft}},
+                tests);
+  }
   if (!page.faults.empty()) {
     pages.Heading("Seen on it");
     pages.Text(

@@ -94,8 +94,62 @@ INSERT INTO journal_text(rowid, text)
 CREATE INDEX session_entry_by_kind ON session_entry(kind, session);
 )sql";
 
+// Format 5 keeps jars that are left over and her own amounts by technique, both
+// as logs, and searches no more for what was taken back.
+constexpr const char* kFormat5 = R"sql(
+CREATE TABLE jar(
+  id INTEGER PRIMARY KEY,
+  name TEXT NOT NULL,
+  role TEXT NOT NULL,
+  volume_ml REAL NOT NULL,
+  mixed_on TEXT NOT NULL,
+  watered INTEGER NOT NULL,
+  at_utc TEXT NOT NULL);
+CREATE TABLE jar_use(
+  id INTEGER PRIMARY KEY,
+  jar INTEGER NOT NULL REFERENCES jar(id),
+  taken_ml REAL NOT NULL,
+  at_utc TEXT NOT NULL);
+CREATE INDEX jar_use_by_jar ON jar_use(jar);
+CREATE TABLE technique(
+  id INTEGER PRIMARY KEY,
+  name TEXT NOT NULL,
+  what TEXT NOT NULL,
+  base_low REAL NOT NULL, base REAL NOT NULL, base_high REAL NOT NULL,
+  colours_low REAL NOT NULL, colours REAL NOT NULL, colours_high REAL NOT NULL,
+  activator_low REAL NOT NULL, activator REAL NOT NULL,
+  activator_high REAL NOT NULL,
+  dropped INTEGER NOT NULL,
+  at_utc TEXT NOT NULL);
+INSERT OR REPLACE INTO journal_text(rowid, text)
+  SELECT id, name || ' ' || coalesce((
+    SELECT group_concat(
+      coalesce(json_extract(body, '$.cup.label'), '') || ' ' ||
+      coalesce(json_extract(body, '$.cup.brand'), '') || ' ' ||
+      coalesce(json_extract(body, '$.cup.colour'), '') || ' ' ||
+      coalesce(json_extract(body, '$.details.label'), '') || ' ' ||
+      coalesce(json_extract(body, '$.details.brand'), '') || ' ' ||
+      coalesce(json_extract(body, '$.details.colour'), '') || ' ' ||
+      coalesce(json_extract(body, '$.technique'), '') || ' ' ||
+      coalesce(json_extract(body, '$.fault'), '') || ' ' ||
+      coalesce(json_extract(body, '$.verdict'), '') || ' ' ||
+      coalesce(json_extract(body, '$.text'), ''), ' ')
+    FROM session_entry AS e
+    WHERE session = day.id AND kind IN ('cup_added', 'cup_changed',
+        'note_taken', 'pour_made', 'photo_taken', 'fault_seen', 'pour_judged')
+      AND json_valid(body) AND 'undone' IS NOT (
+        SELECT kind FROM session_entry AS turn
+        WHERE turn.session = e.session AND turn.kind IN ('undone', 'redone')
+          AND CASE WHEN json_valid(turn.body)
+            THEN json_extract(turn.body, '$.entry') END = e.number
+        ORDER BY turn.number DESC LIMIT 1)), '')
+  FROM session AS day
+  WHERE EXISTS(SELECT 1 FROM session_entry
+    WHERE session = day.id AND kind = 'undone');
+)sql";
+
 constexpr std::array<const char*, Database::kFormatVersion> kMigrations = {
-    kFormat1, kFormat2, kFormat3, kFormat4};
+    kFormat1, kFormat2, kFormat3, kFormat4, kFormat5};
 
 }  // namespace
 

@@ -57,7 +57,7 @@ class Database {
   enum class Access { kRead, kWrite };
 
   /// Version of the file format written by this program.
-  static constexpr int kFormatVersion = 4;
+  static constexpr int kFormatVersion = 5;
 
   Database() = default;
   ~Database();

@@ -147,6 +147,7 @@ Json Write(const PourMade& pour) {
                {"text", pour.text},
                {"cups", Json::array()}};
   Put(json, "planned_ml", pour.planned_ml);
+  if (pour.plan_factor != 1.0) json["plan_factor"] = pour.plan_factor;
   Put(json, "used_ml", pour.used_ml);
   Put(json, "wet_mm", pour.wet_mm);
   Put(json, "dry_mm", pour.dry_mm);
@@ -314,6 +315,7 @@ PourMade ReadPour(const Json& json) {
   pour.band = Number(json, "band");
   pour.text = Text(json, "text");
   pour.planned_ml = MaybeNumber(json, "planned_ml");
+  pour.plan_factor = json.value("plan_factor", 1.0);
   pour.used_ml = MaybeNumber(json, "used_ml");
   pour.wet_mm = MaybeNumber(json, "wet_mm");
   pour.dry_mm = MaybeNumber(json, "dry_mm");
@@ -436,6 +438,20 @@ const Reader kReaders[] = {
        if (!verdict) throw Damaged{};
        return PourJudged{*verdict, Text(j, "text")};
      }},
+    {"cells_tested",
+     [](const Json& j) -> EntryWhat {
+       CellsTested cells;
+       const auto seen = CellsSeenFromName(Text(j, "seen"));
+       if (!seen) throw Damaged{};
+       cells.seen = *seen;
+       cells.after_s = MaybeNumber(j, "after_s");
+       if (j.contains("cup")) cells.cup = ReadNumber(j, "cup");
+       cells.additive_parts = MaybeNumber(j, "additive_parts");
+       cells.ln_ratio = MaybeEstimate(j, "ln_ratio");
+       cells.photo = Text(j, "photo");
+       cells.text = Text(j, "text");
+       return cells;
+     }},
     {"undone",
      [](const Json& j) -> EntryWhat { return Undone{ReadNumber(j, "entry")}; }},
     {"redone",
@@ -528,6 +544,16 @@ EntryText ToText(const EntryWhat& what) {
             return text(
                 "pour_judged",
                 {{"verdict", PourVerdictName(e.verdict)}, {"text", e.text}});
+          },
+          [&](const CellsTested& e) {
+            Json body = {{"seen", CellsSeenName(e.seen)},
+                         {"photo", e.photo},
+                         {"text", e.text}};
+            Put(body, "after_s", e.after_s);
+            Put(body, "cup", e.cup);
+            Put(body, "additive_parts", e.additive_parts);
+            if (e.ln_ratio) body["ln_ratio"] = Write(*e.ln_ratio);
+            return text("cells_tested", body);
           },
           [&](const Undone& e) {
             return text("undone", {{"entry", e.entry}});

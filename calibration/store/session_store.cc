@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <cctype>
+#include <map>
+#include <set>
 #include <sstream>
 #include <utility>
 
@@ -36,6 +38,10 @@ std::string SearchText(const EntryWhat& what) {
   }
   if (const auto* judged = std::get_if<PourJudged>(&what)) {
     return std::string(PourVerdictName(judged->verdict)) + " " + judged->text;
+  }
+  if (const auto* cells = std::get_if<CellsTested>(&what)) {
+    return std::string("cells ") + CellsSeenName(cells->seen) + " " +
+           cells->text;
   }
   return {};
 }
@@ -84,6 +90,8 @@ struct SessionStore::Impl {
 
   Result<std::vector<SessionLine>> Lines(Statement& statement) const;
   int AddText(SessionId session, const std::string& text) const;
+  /// Puts the text of a session together anew, without what was taken back.
+  Result<void> RenewText(SessionId session) const;
 };
 
 Result<std::vector<SessionLine>> SessionStore::Impl::Lines(
@@ -118,6 +126,43 @@ int SessionStore::Impl::AddText(SessionId session,
   put.Bind(session).Bind(before + text);
   put.Step();
   return put.code();
+}
+
+Result<void> SessionStore::Impl::RenewText(SessionId session) const {
+  sqlite3* connection = database.connection();
+  Statement name(connection, "SELECT name FROM session WHERE id = ?");
+  name.Bind(session);
+  if (!name.Step()) return database.Fail(name.code());
+  std::string text = name.Text(0);
+  // Films say nothing that is searched for and are long.
+  Statement entries(connection,
+                    "SELECT number, kind, body FROM session_entry"
+                    " WHERE session = ? AND kind NOT IN ('test_taken',"
+                    " 'event_corrected') ORDER BY number");
+  entries.Bind(session);
+  std::map<EntryNumber, std::string> said;
+  std::set<EntryNumber> taken_back;
+  while (entries.Step()) {
+    const auto what = FromText({entries.Text(1), entries.Text(2)});
+    if (!what) return what.error();
+    if (const auto* undone = std::get_if<Undone>(&*what)) {
+      taken_back.insert(undone->entry);
+    } else if (const auto* redone = std::get_if<Redone>(&*what)) {
+      taken_back.erase(redone->entry);
+    } else {
+      said[entries.Integer(0)] = SearchText(*what);
+    }
+  }
+  if (entries.code() != SQLITE_OK) return database.Fail(entries.code());
+  for (const auto& [number, words] : said) {
+    if (!words.empty() && taken_back.count(number) == 0) text += " " + words;
+  }
+  Statement put(connection,
+                "INSERT OR REPLACE INTO journal_text(rowid, text) VALUES(?,?)");
+  put.Bind(session).Bind(text);
+  put.Step();
+  if (put.code() != SQLITE_OK) return database.Fail(put.code());
+  return {};
 }
 
 SessionStore::SessionStore(std::unique_ptr<Impl> impl)
@@ -269,6 +314,12 @@ Result<EntryNumber> SessionStore::Append(SessionId session,
   if (const int code = impl_->AddText(session, SearchText(what));
       code != SQLITE_OK) {
     return give_up(database.Fail(code));
+  }
+  if (std::holds_alternative<Undone>(what) ||
+      std::holds_alternative<Redone>(what)) {
+    if (auto renewed = impl_->RenewText(session); !renewed) {
+      return give_up(renewed.error());
+    }
   }
   const bool closes = std::holds_alternative<SessionClosed>(what);
   if (closes || std::holds_alternative<SessionReopened>(what)) {

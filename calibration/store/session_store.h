@@ -62,8 +62,8 @@ class SessionStore {
 
   /// Sessions that hold every one of `words`, each as the beginning of a word,
   /// in their name or in anything written down in them (cups, notes, faults,
-  /// photos, also what was taken back later); newest first, at most `most`.
-  /// No words: the newest sessions.
+  /// photos) and not taken back; newest first, at most `most`. No words: the
+  /// newest sessions.
   Result<std::vector<SessionLine>> Search(const std::string& words,
                                           int most = 100) const;
 

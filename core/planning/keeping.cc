@@ -1,7 +1,5 @@
 #include "core/planning/keeping.h"
 
-#include <algorithm>
-
 namespace flowkin {
 
 KeepsUntil HowLongItKeeps(Day mixed, bool watered) {
@@ -29,14 +27,11 @@ JarState StateOfJar(const Jar& jar, Day today) {
   return today >= keeps.use_first ? JarState::kUseFirst : JarState::kGood;
 }
 
-std::vector<Jar> UseFirst(std::vector<Jar> jars) {
-  std::stable_sort(jars.begin(), jars.end(), [](const Jar& a, const Jar& b) {
-    const Day a_gone = HowLongItKeeps(a.mixed, a.watered).discard;
-    const Day b_gone = HowLongItKeeps(b.mixed, b.watered).discard;
-    if (a_gone != b_gone) return a_gone < b_gone;
-    return a.volume_ml > b.volume_ml;
-  });
-  return jars;
+bool GoesBefore(const Jar& a, const Jar& b) {
+  const Day a_gone = HowLongItKeeps(a.mixed, a.watered).discard;
+  const Day b_gone = HowLongItKeeps(b.mixed, b.watered).discard;
+  if (a_gone != b_gone) return a_gone < b_gone;
+  return a.volume_ml > b.volume_ml;
 }
 
 DryingDays HowLongItDries(const DryingRoom& room) {

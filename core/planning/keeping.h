@@ -33,9 +33,9 @@ enum class JarState { kGood, kUseFirst, kOverdue };
 const char* JarStateName(JarState state);
 JarState StateOfJar(const Jar& jar, Day today);
 
-/// The jars in the order in which to use them: by the day they should be gone,
-/// larger ones first where that is the same.
-std::vector<Jar> UseFirst(std::vector<Jar> jars);
+/// Whether `a` is to be used before `b`: by the day they should be gone, the
+/// larger one first where that is the same.
+bool GoesBefore(const Jar& a, const Jar& b);
 
 /// What drying depends on; what is not known is left out.
 struct DryingRoom {

@@ -1,5 +1,7 @@
 #include "core/planning/material.h"
 
+#include <string>
+
 #include "core/base/check.h"
 
 namespace flowkin {
@@ -18,6 +20,17 @@ const char* SourceName(Source source) {
       return "own pours";
   }
   return "";
+}
+
+Result<void> Validate(const Span& span, double least, const char* what) {
+  if (!(span.low >= least && span.low <= span.start &&
+        span.start <= span.high && span.high <= 1e6)) {
+    return Error{ErrorCode::kInvalidArgument,
+                 std::string(what) +
+                     " must be in range, its low end not above its start and "
+                     "its start not above its high end."};
+  }
+  return {};
 }
 
 Material Blend(const std::vector<Portion>& portions) {

@@ -2,6 +2,8 @@
 
 #include <vector>
 
+#include "core/base/result.h"
+
 namespace flowkin {
 
 /// How well a number is known.
@@ -22,6 +24,10 @@ struct Span {
   double start = 0.0;
   double high = 0.0;
 };
+
+/// kInvalidArgument with `what` where it does not hold low <= start <= high
+/// within `least` and a million.
+Result<void> Validate(const Span& span, double least, const char* what);
 
 struct Material {
   double density_g_per_ml = 1.0;  ///< in (0, 10]

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdio>
 #include <map>
 #include <utility>
 
@@ -72,16 +73,6 @@ Result<void> ValidatePrice(const std::optional<Price>& price) {
   return {};
 }
 
-Result<void> ValidateSpan(const Span& span, double least, const char* what) {
-  if (!(span.low >= least && span.low <= span.start &&
-        span.start <= span.high && span.high <= 1e6)) {
-    return OutOfRange(std::string(what) +
-                      " must be in range, its low end not above its start and "
-                      "its start not above its high end");
-  }
-  return {};
-}
-
 Result<void> Validate(const PlanRequest& request) {
   if (request.supports.empty()) {
     return OutOfRange("There is no canvas; give its size");
@@ -106,24 +97,14 @@ Result<void> Validate(const PlanRequest& request) {
                                             request.additive_price}) {
     checks.push_back(ValidatePrice(price));
   }
-  const Technique& technique = request.technique;
   checks.push_back(
-      ValidateSpan(technique.base_ml_per_m2, 0.0, "The base coat's amount"));
-  checks.push_back(
-      ValidateSpan(technique.colours_ml_per_m2, 0.0, "The colours' amount"));
-  checks.push_back(ValidateSpan(
-      technique.activator_ml_per_m2, 0.0, "The activator's amount"));
-  checks.push_back(
-      ValidateSpan(request.nu_mm2_per_s, 1e-3, "The kinematic viscosity"));
+      flowkin::Validate(request.nu_mm2_per_s, 1e-3, "The kinematic viscosity"));
+  checks.push_back(flowkin::Validate(request.technique));
   for (const Result<void>& check : checks) {
     if (!check) return check;
   }
-  if (!(technique.base_ml_per_m2.start + technique.colours_ml_per_m2.start +
-            technique.activator_ml_per_m2.start >
-        0.0)) {
-    return OutOfRange("The technique pours nothing");
-  }
-  if (technique.colours_ml_per_m2.start > 0.0 && request.colours.empty()) {
+  if (request.technique.colours_ml_per_m2.start > 0.0 &&
+      request.colours.empty()) {
     return OutOfRange("The technique needs colours; name at least one");
   }
   struct Share {
@@ -344,6 +325,20 @@ void AddNotes(const PlanRequest& request, PourPlan& plan) {
     plan.notes.push_back(
         "Too few pours to tell how much more or less than planned yours take; "
         "three or more are needed.");
+  }
+  if (plan.learned.told) {
+    char factor[80];
+    std::snprintf(factor,
+                  sizeof(factor),
+                  "%.2f times what was planned (%.2f to %.2f)",
+                  plan.learned.factor,
+                  plan.learned.interval.low,
+                  plan.learned.interval.high);
+    plan.notes.push_back(
+        std::string("The amounts follow ") +
+        (request.past_of_journal ? "your journal: " : "your earlier pours: ") +
+        std::to_string(plan.learned.pours) + " pours of this kind took " +
+        factor + ".");
   }
   for (const TakenLeftOver& taken : plan.left_overs) {
     if (taken.left_over.age_days > 180.0) {

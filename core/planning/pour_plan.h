@@ -78,9 +78,10 @@ struct PlanRequest {
   /// What stays after tilting. No published flow of a finished pour was found;
   /// the span is what films left after tilting imply (derived).
   Span nu_mm2_per_s{420.0, 1250.0, 4200.0};
-  double tilt_deg = 15.0;      ///< own guess
-  double tilting_s = 60.0;     ///< own guess
-  std::vector<PastPour> past;  ///< of the same technique
+  double tilt_deg = 15.0;        ///< own guess
+  double tilting_s = 60.0;       ///< own guess
+  std::vector<PastPour> past;    ///< of the same technique
+  bool past_of_journal = false;  ///< her journal told them; else the plan did
 };
 
 /// One cup, or the base coat's jug. All volumes before any water.

@@ -43,6 +43,22 @@ const std::vector<Technique>& StartingTechniques() {
   return kTable;
 }
 
+Result<void> Validate(const Technique& technique) {
+  for (const Result<void>& fits :
+       {Validate(technique.base_ml_per_m2, 0.0, "The base coat's amount"),
+        Validate(technique.colours_ml_per_m2, 0.0, "The colours' amount"),
+        Validate(
+            technique.activator_ml_per_m2, 0.0, "The activator's amount")}) {
+    if (!fits) return fits;
+  }
+  if (!(technique.base_ml_per_m2.start + technique.colours_ml_per_m2.start +
+            technique.activator_ml_per_m2.start >
+        0.0)) {
+    return Error{ErrorCode::kInvalidArgument, "The technique pours nothing."};
+  }
+  return {};
+}
+
 LearnedUse LearnUse(const std::vector<PastPour>& pours) {
   constexpr double kPriorWeight = 1.0;
   constexpr double kPriorScatter = 0.25;

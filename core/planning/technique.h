@@ -20,6 +20,9 @@ struct Technique {
   Source source = Source::kOwnGuess;
 };
 
+/// kInvalidArgument where an amount is out of range or nothing is poured.
+Result<void> Validate(const Technique& technique);
+
 /// The built-in table. The volumes lie within what is commonly told (0.8 to
 /// 1.9 L on a square metre, 1.4 to 3.7 at most); how they are split over the
 /// layers is an own guess. Meant to be edited, then to be learned.

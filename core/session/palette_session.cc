@@ -105,6 +105,9 @@ Result<void> CheckPour(const PourMade& pour) {
           "What was planned and used must lie between 0.1 mL and 1000 L.");
     }
   }
+  if (!Within(pour.plan_factor, 0.05, 20.0)) {
+    return Invalid("The factor of the plan must lie between 0.05 and 20.");
+  }
   for (const std::optional<double>& mm : {pour.wet_mm, pour.dry_mm}) {
     if (mm && !Within(*mm, 0.0, 100.0)) {
       return Invalid("A film must be 0 to 100 mm thick.");
@@ -191,6 +194,30 @@ std::optional<PhotoKind> PhotoKindFromName(const std::string& name) {
                                PhotoKind::kLater,
                                PhotoKind::kCells}) {
     if (name == PhotoKindName(kind)) return kind;
+  }
+  return std::nullopt;
+}
+
+const char* CellsSeenName(CellsSeen seen) {
+  switch (seen) {
+    case CellsSeen::kLacing:
+      return "lacing";
+    case CellsSeen::kNone:
+      return "none";
+    case CellsSeen::kBlob:
+      return "blob";
+    case CellsSeen::kDrowned:
+      return "drowned";
+  }
+  FLOWKIN_CHECK(false);
+}
+
+std::optional<CellsSeen> CellsSeenFromName(const std::string& name) {
+  for (const CellsSeen seen : {CellsSeen::kLacing,
+                               CellsSeen::kNone,
+                               CellsSeen::kBlob,
+                               CellsSeen::kDrowned}) {
+    if (name == CellsSeenName(seen)) return seen;
   }
   return std::nullopt;
 }
@@ -425,6 +452,9 @@ void PaletteSession::Apply(const LogEntry& entry) {
             journal_.faults.push_back({entry.at, fault});
           },
           [&](const PourJudged& judged) { journal_.judged = judged; },
+          [&](const CellsTested& cells) {
+            journal_.cells.push_back({entry.at, cells});
+          },
           [](const Undone&) {},
           [](const Redone&) {},
           [](const ForeignEntry&) {},
@@ -589,6 +619,17 @@ Result<void> PaletteSession::Check(const EntryWhat& what) const {
             return {};
           },
           [](const PourJudged&) -> Result<void> { return {}; },
+          [&](const CellsTested& cells) -> Result<void> {
+            if (cells.after_s && !Within(*cells.after_s, 0.0, 3600.0)) {
+              return Invalid("A cell test takes 0 to 3600 seconds.");
+            }
+            if (cells.additive_parts &&
+                !Within(*cells.additive_parts, 0.0, 100.0)) {
+              return Invalid("Additive to one part of paint must be 0 to 100.");
+            }
+            if (cells.cup) return cup_known(*cells.cup);
+            return {};
+          },
           [&](const NoteTaken& note) -> Result<void> {
             if (note.text.empty()) return Invalid("The note is empty.");
             if (note.cup) return cup_known(*note.cup);

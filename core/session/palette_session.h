@@ -162,6 +162,8 @@ struct PouredCup {
 struct PourMade {
   std::string technique;
   std::optional<double> planned_ml;
+  /// By how much her earlier pours had corrected planned_ml already.
+  double plan_factor = 1.0;
   std::optional<double> used_ml;
   std::optional<double> wet_mm;
   std::optional<double> dry_mm;
@@ -180,6 +182,27 @@ struct PhotoTaken {
   PhotoKind kind = PhotoKind::kWet;
   std::string path;
   std::optional<CupId> cup;
+  std::string text;
+};
+/// What a drop of activator did on the wet wall of a cup or on a tile.
+enum class CellsSeen {
+  kLacing,   ///< cells open: it works
+  kNone,     ///< no reaction: wrong paint, or too little additive
+  kBlob,     ///< too thick: it sits as a blob
+  kDrowned,  ///< too thin: it sinks, or covers all in cells like foam
+};
+/// "lacing", "none", "blob" or "drowned".
+const char* CellsSeenName(CellsSeen seen);
+std::optional<CellsSeen> CellsSeenFromName(const std::string& name);
+struct CellsTested {
+  CellsSeen seen = CellsSeen::kNone;
+  std::optional<double> after_s;  ///< from drop to verdict, 0 to 3600
+  std::optional<CupId> cup;       ///< of the activator
+  /// Flow additive to one of paint by volume, as it was mixed.
+  std::optional<double> additive_parts;
+  /// ln of the activator's ratio to the base coat at that moment, if tested.
+  std::optional<Estimate> ln_ratio;
+  std::string photo;  ///< path; may be empty
   std::string text;
 };
 /// Something seen on the picture; the names are those of the fault guide.
@@ -233,6 +256,7 @@ using EntryWhat = std::variant<CupAdded,
                                PhotoTaken,
                                FaultSeen,
                                PourJudged,
+                               CellsTested,
                                Undone,
                                Redone,
                                SessionClosed,
@@ -309,9 +333,14 @@ struct BenchJournal {
     UtcTime at;
     FaultSeen fault;
   };
+  struct Cells {
+    UtcTime at;
+    CellsTested test;
+  };
   std::vector<Note> notes;
   std::vector<Photo> photos;
   std::vector<Seen> faults;
+  std::vector<Cells> cells;
   std::optional<PourMade> pour;  ///< the newest
   std::optional<UtcTime> poured_at;
   std::optional<PourJudged> judged;  ///< the newest

@@ -290,6 +290,126 @@ TEST(Shelf, UsesFirstWhatIsGoneFirst) {
   EXPECT_EQ(plan["left_overs_used"][0]["age_days"], 10);
 }
 
+TEST(Shelf, InTheBookIsTakenByThePlan) {
+  const std::string store = ScratchFolder() + "/book.db";
+  const auto shelf = [&](std::vector<std::string> arguments) {
+    arguments.insert(arguments.begin(), "shelf");
+    arguments.insert(arguments.end(),
+                     {"--store", store, "--today", "2026-03-11", "--json"});
+    return Document(arguments);
+  };
+  shelf({"add",
+         "Lagoon",
+         "--volume-ml",
+         "90",
+         "--mixed-on",
+         "2025-01-01",
+         "--watered"});
+  shelf({"add", "Lagoon", "--volume-ml", "20", "--mixed-on", "2026-03-01"});
+  json list = shelf({"add",
+                     "house medium",
+                     "--role",
+                     "medium",
+                     "--volume-ml",
+                     "50",
+                     "--mixed-on",
+                     "2026-02-01"});
+  ASSERT_EQ(list["jars"].size(), 3u);
+  EXPECT_EQ(list["jars"][0]["state"], "overdue");
+  const std::vector<std::string> call = {"plan",
+                                         "--canvas",
+                                         "40x50",
+                                         "--technique",
+                                         "ring",
+                                         "--colours",
+                                         "Lagoon",
+                                         "--store",
+                                         store,
+                                         "--today",
+                                         "2026-03-11",
+                                         "--json"};
+  const json plan = Document(call);
+  ExpectClose(plan["cups"][1]["left_over_ml"], 20);
+  ExpectClose(plan["medium"]["left_over_ml"], 50);
+  std::vector<std::string> without = call;
+  without.push_back("--no-book");
+  ExpectClose(Document(without)["cups"][1]["left_over_ml"], 0);
+  // Some is taken, too much is not, and what is gone is gone.
+  list = shelf({"take", "2", "--ml", "5"});
+  ExpectClose(Document(call)["cups"][1]["left_over_ml"], 15);
+  ExpectFails({"too much",
+               {"shelf", "take", "2", "--ml", "16", "--store", store},
+               "",
+               2});
+  ExpectFails({"no jar", {"shelf", "take", "9", "--store", store}, "", 2});
+  list = shelf({"take", "2"});
+  ASSERT_EQ(list["jars"].size(), 2u);
+  EXPECT_EQ(list["jars"][0]["jar"], 1);
+  list = shelf({"take", "2", "--ml=-20"});  // put back
+  ASSERT_EQ(list["jars"].size(), 3u);
+  ExpectFails(
+      {"full", {"shelf", "take", "2", "--ml=-1", "--store", store}, "", 2});
+}
+
+TEST(Techniques, OfHerOwnAreKeptInTheBook) {
+  const std::string store = ScratchFolder() + "/book.db";
+  const auto of = [&](const json& table, const std::string& name) {
+    for (const json& technique : table["techniques"]) {
+      if (technique["name"] == name) return technique;
+    }
+    return json();
+  };
+  const json start = Document({"techniques", "--store", store, "--json"});
+  EXPECT_EQ(of(start, "open")["source"], "own guess");
+  Document({"techniques",
+            "keep",
+            "open",
+            "--colours",
+            "1800",
+            "2000",
+            "2200",
+            "--store",
+            store,
+            "--json"});
+  const json table = Document({"techniques",
+                               "keep",
+                               "drizzle",
+                               "--what",
+                               "thin lines",
+                               "--colours",
+                               "300",
+                               "--store",
+                               store,
+                               "--json"});
+  ExpectClose(of(table, "open")["colours_ml_per_m2"]["high"], 2200);
+  EXPECT_EQ(of(table, "open")["base_ml_per_m2"],
+            of(start, "open")["base_ml_per_m2"])
+      << "what was not said stays";
+  EXPECT_EQ(of(table, "drizzle")["what"], "thin lines");
+  const json plan = Document({"plan",
+                              "--canvas",
+                              "100x100cm",
+                              "--technique",
+                              "drizzle",
+                              "--colours",
+                              "a",
+                              "--store",
+                              store,
+                              "--json"});
+  ExpectClose(plan["on_support_ml"], 300);
+  EXPECT_EQ(plan["technique"]["source"], "given");
+  const json dropped =
+      Document({"techniques", "drop", "open", "--store", store, "--json"});
+  EXPECT_EQ(of(dropped, "open"), of(start, "open"));
+  ExpectFails(
+      {"not hers", {"techniques", "drop", "open", "--store", store}, "", 2});
+  ExpectFails(
+      {"disorder",
+       {"techniques", "keep", "odd", "--base", "9", "1", "5", "--store", store},
+       "",
+       2});
+}
+
 TEST(Medium, BatchFollowsFromPartsAndDensities) {
   const json medium =
       Document({"medium", "--parts", "4:1", "--make-ml", "1000", "--json"});

@@ -79,6 +79,7 @@ PourMade Pour() {
   PourMade pour;
   pour.technique = "swipe";
   pour.planned_ml = 800.0;
+  pour.plan_factor = 1.2;
   pour.used_ml = 912.5;
   pour.wet_mm = 1.65;
   pour.dry_mm = 0.61;
@@ -125,6 +126,14 @@ std::vector<EntryWhat> EveryKind() {
       PhotoTaken{PhotoKind::kLater, "month.jpg", {}, ""},
       FaultSeen{"lost cells", "upper edge"},
       PourJudged{PourVerdict::kFair, "dull"},
+      CellsTested{CellsSeen::kDrowned,
+                  30.0,
+                  1,
+                  0.5,
+                  Estimate{-0.1, 0.05, 4.0},
+                  "tile.jpg",
+                  "foam"},
+      CellsTested{},
       Undone{5},
       Redone{5},
       SessionClosed{},

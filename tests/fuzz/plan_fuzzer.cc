@@ -6,9 +6,9 @@
 #include <sstream>
 #include <string>
 
-#include "app/cli/journal_document.h"
-#include "app/cli/plan_document.h"
-#include "app/cli/shelf_document.h"
+#include "app/usecases/journal_document.h"
+#include "app/usecases/plan_document.h"
+#include "app/usecases/shelf_document.h"
 #include "core/base/check.h"
 #include "core/planning/readiness.h"
 

@@ -39,6 +39,10 @@
             <source>Undo</source>
             <translation>Rückgängig</translation>
         </message>
+        <message>
+            <source>Last check</source>
+            <translation>Letzte Prüfung</translation>
+        </message>
     </context>
     <context>
         <name>ClipsScreen</name>
@@ -273,6 +277,13 @@
         </message>
     </context>
     <context>
+        <name>DayPage</name>
+        <message>
+            <source>Causes commonly named, held against that day; none is proven by it.</source>
+            <translation>Üblich genannte Ursachen, an diesem Tag gemessen; keine ist damit bewiesen.</translation>
+        </message>
+    </context>
+    <context>
         <name>FilmScreen</name>
         <message>
             <source>Film</source>
@@ -329,6 +340,46 @@
             <source>%1 s</source>
             <translation>%1 s</translation>
         </message>
+        <message>
+            <source>%1 oz</source>
+            <translation>%1 oz</translation>
+        </message>
+        <message>
+            <source>%1 g</source>
+            <translation>%1 g</translation>
+        </message>
+        <message>
+            <source>in</source>
+            <translation>in</translation>
+        </message>
+        <message>
+            <source>cm</source>
+            <translation>cm</translation>
+        </message>
+        <message>
+            <source>%1 in</source>
+            <translation>%1 in</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>%1 in²</source>
+            <translation>%1 in²</translation>
+        </message>
+        <message>
+            <source>%1 cm²</source>
+            <translation>%1 cm²</translation>
+        </message>
+        <message>
+            <source>fl oz/ft²</source>
+            <translation>fl oz/ft²</translation>
+        </message>
+        <message>
+            <source>mL/m²</source>
+            <translation>mL/m²</translation>
+        </message>
     </context>
     <context>
         <name>FrameGuide</name>
@@ -351,6 +402,236 @@
         <message>
             <source>ruler</source>
             <translation>Lineal</translation>
+        </message>
+    </context>
+    <context>
+        <name>JournalScreen</name>
+        <message>
+            <source>Journal</source>
+            <translation>Tagebuch</translation>
+        </message>
+        <message>
+            <source>A photo of it</source>
+            <translation>Ein Foto davon</translation>
+        </message>
+        <message>
+            <source>Find a day by its words</source>
+            <translation>Einen Tag an seinen Worten finden</translation>
+        </message>
+        <message>
+            <source>find: a name, a colour, a fault, anything written</source>
+            <translation>suchen: Name, Farbe, Fehler, alles Geschriebene</translation>
+        </message>
+        <message>
+            <source>Nothing found.</source>
+            <translation>Nichts gefunden.</translation>
+        </message>
+        <message>
+            <source>No day yet. The first cup on the bench begins one.</source>
+            <translation>Noch kein Tag. Der erste Becher auf dem Tisch beginnt einen.</translation>
+        </message>
+        <message>
+            <source>Take away</source>
+            <translation>Wegnehmen</translation>
+        </message>
+        <message>
+            <source>Lay beside</source>
+            <translation>Daneben legen</translation>
+        </message>
+        <message>
+            <source>Write to this day</source>
+            <translation>Zu diesem Tag schreiben</translation>
+        </message>
+        <message>
+            <source>Poured</source>
+            <translation>Gegossen</translation>
+        </message>
+        <message>
+            <source>Photo</source>
+            <translation>Foto</translation>
+        </message>
+        <message>
+            <source>Fault</source>
+            <translation>Fehler</translation>
+        </message>
+        <message>
+            <source>How it turned out</source>
+            <translation>Wie es wurde</translation>
+        </message>
+        <message>
+            <source>Cell test</source>
+            <translation>Zelltest</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Notiz</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <translation>Rückgängig</translation>
+        </message>
+        <message>
+            <source>Used (%1)</source>
+            <translation>Verbraucht (%1)</translation>
+        </message>
+        <message>
+            <source>How much was used</source>
+            <translation>Wie viel verbraucht wurde</translation>
+        </message>
+        <message>
+            <source>Humidity (%)</source>
+            <translation>Luftfeuchte (%)</translation>
+        </message>
+        <message>
+            <source>Humidity of the room, per cent</source>
+            <translation>Luftfeuchte des Raums, Prozent</translation>
+        </message>
+        <message>
+            <source>Mixes rested (min)</source>
+            <translation>Ruhezeit (min)</translation>
+        </message>
+        <message>
+            <source>How long the mixes rested, minutes</source>
+            <translation>Wie lange die Mischungen ruhten, Minuten</translation>
+        </message>
+        <message>
+            <source>Strained</source>
+            <translation>Gesiebt</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>keine Angabe</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>nein</translation>
+        </message>
+        <message>
+            <source>Anything else</source>
+            <translation>Sonst noch etwas</translation>
+        </message>
+        <message>
+            <source>Write down the pour</source>
+            <translation>Guss aufschreiben</translation>
+        </message>
+        <message>
+            <source>When it was taken</source>
+            <translation>Wann es gemacht wurde</translation>
+        </message>
+        <message>
+            <source>wet</source>
+            <translation>nass</translation>
+        </message>
+        <message>
+            <source>dry</source>
+            <translation>trocken</translation>
+        </message>
+        <message>
+            <source>a month later</source>
+            <translation>einen Monat später</translation>
+        </message>
+        <message>
+            <source>Choose the photo …</source>
+            <translation>Foto wählen …</translation>
+        </message>
+        <message>
+            <source>What is seen</source>
+            <translation>Was zu sehen ist</translation>
+        </message>
+        <message>
+            <source>Where, how much</source>
+            <translation>Wo, wie viel</translation>
+        </message>
+        <message>
+            <source>where, how much</source>
+            <translation>wo, wie viel</translation>
+        </message>
+        <message>
+            <source>Write it down</source>
+            <translation>Aufschreiben</translation>
+        </message>
+        <message>
+            <source>Why</source>
+            <translation>Warum</translation>
+        </message>
+        <message>
+            <source>why</source>
+            <translation>warum</translation>
+        </message>
+        <message>
+            <source>well</source>
+            <translation>gut</translation>
+        </message>
+        <message>
+            <source>fair</source>
+            <translation>mittel</translation>
+        </message>
+        <message>
+            <source>badly</source>
+            <translation>schlecht</translation>
+        </message>
+        <message>
+            <source>What the drop does</source>
+            <translation>Was der Tropfen tut</translation>
+        </message>
+        <message>
+            <source>lacing: it works</source>
+            <translation>Spitzenmuster: er wirkt</translation>
+        </message>
+        <message>
+            <source>nothing</source>
+            <translation>nichts</translation>
+        </message>
+        <message>
+            <source>sits as a blob: too thick</source>
+            <translation>bleibt als Klecks: zu dick</translation>
+        </message>
+        <message>
+            <source>sinks or foams: too thin</source>
+            <translation>sinkt oder schäumt: zu dünn</translation>
+        </message>
+        <message>
+            <source>After (s)</source>
+            <translation>Nach (s)</translation>
+        </message>
+        <message>
+            <source>Seconds from drop to verdict</source>
+            <translation>Sekunden vom Tropfen bis zum Urteil</translation>
+        </message>
+        <message>
+            <source>Activator cup</source>
+            <translation>Aktivatorbecher</translation>
+        </message>
+        <message>
+            <source>The note</source>
+            <translation>Die Notiz</translation>
+        </message>
+        <message>
+            <source>What is due</source>
+            <translation>Was ansteht</translation>
+        </message>
+        <message>
+            <source>What your pours teach</source>
+            <translation>Was deine Güsse lehren</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastLook</name>
+        <message>
+            <source>Holds back.</source>
+            <translation>Hält zurück.</translation>
+        </message>
+        <message>
+            <source>Mind.</source>
+            <translation>Beachten.</translation>
+        </message>
+        <message>
+            <source>Back to the bench</source>
+            <translation>Zurück zum Tisch</translation>
         </message>
     </context>
     <context>
@@ -386,6 +667,424 @@
         <message>
             <source>Settings</source>
             <translation>Einstellungen</translation>
+        </message>
+        <message>
+            <source>Plan</source>
+            <translation>Plan</translation>
+        </message>
+        <message>
+            <source>Journal</source>
+            <translation>Tagebuch</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Drucken</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanScreen</name>
+        <message>
+            <source>Plan</source>
+            <translation>Plan</translation>
+        </message>
+        <message>
+            <source>Keep the plan as</source>
+            <translation>Plan aufheben als</translation>
+        </message>
+        <message>
+            <source>Canvas</source>
+            <translation>Leinwand</translation>
+        </message>
+        <message>
+            <source>Shape</source>
+            <translation>Form</translation>
+        </message>
+        <message>
+            <source>rectangle</source>
+            <translation>Rechteck</translation>
+        </message>
+        <message>
+            <source>round</source>
+            <translation>rund</translation>
+        </message>
+        <message>
+            <source>Diameter (%1)</source>
+            <translation>Durchmesser (%1)</translation>
+        </message>
+        <message>
+            <source>Length (%1)</source>
+            <translation>Länge (%1)</translation>
+        </message>
+        <message>
+            <source>Length or diameter</source>
+            <translation>Länge oder Durchmesser</translation>
+        </message>
+        <message>
+            <source>Width (%1)</source>
+            <translation>Breite (%1)</translation>
+        </message>
+        <message>
+            <source>Width</source>
+            <translation>Breite</translation>
+        </message>
+        <message>
+            <source>Depth (%1)</source>
+            <translation>Tiefe (%1)</translation>
+        </message>
+        <message>
+            <source>Depth</source>
+            <translation>Tiefe</translation>
+        </message>
+        <message>
+            <source>How many</source>
+            <translation>Wie viele</translation>
+        </message>
+        <message>
+            <source>How many canvases</source>
+            <translation>Wie viele Leinwände</translation>
+        </message>
+        <message>
+            <source>paint the sides too</source>
+            <translation>auch die Seiten bemalen</translation>
+        </message>
+        <message>
+            <source>Technique</source>
+            <translation>Technik</translation>
+        </message>
+        <message>
+            <source>Way of pouring</source>
+            <translation>Art des Gießens</translation>
+        </message>
+        <message>
+            <source>Base coat (%1)</source>
+            <translation>Grundfarbe (%1)</translation>
+        </message>
+        <message>
+            <source>Base coat on the canvas</source>
+            <translation>Grundfarbe auf der Leinwand</translation>
+        </message>
+        <message>
+            <source>Colours (%1)</source>
+            <translation>Farben (%1)</translation>
+        </message>
+        <message>
+            <source>Colours on the canvas</source>
+            <translation>Farben auf der Leinwand</translation>
+        </message>
+        <message>
+            <source>Activator (%1)</source>
+            <translation>Aktivator (%1)</translation>
+        </message>
+        <message>
+            <source>Activator on the canvas</source>
+            <translation>Aktivator auf der Leinwand</translation>
+        </message>
+        <message>
+            <source>Keep these amounts</source>
+            <translation>Diese Mengen behalten</translation>
+        </message>
+        <message>
+            <source>Back to the starting amounts</source>
+            <translation>Zurück zu den Anfangsmengen</translation>
+        </message>
+        <message>
+            <source>Colours</source>
+            <translation>Farben</translation>
+        </message>
+        <message>
+            <source>Body of %1</source>
+            <translation>Körper von %1</translation>
+        </message>
+        <message>
+            <source>parts</source>
+            <translation>Teile</translation>
+        </message>
+        <message>
+            <source>Parts of %1</source>
+            <translation>Teile von %1</translation>
+        </message>
+        <message>
+            <source>Leave out</source>
+            <translation>Weglassen</translation>
+        </message>
+        <message>
+            <source>Leave out %1</source>
+            <translation>%1 weglassen</translation>
+        </message>
+        <message>
+            <source>Name of another colour</source>
+            <translation>Name einer weiteren Farbe</translation>
+        </message>
+        <message>
+            <source>another colour</source>
+            <translation>weitere Farbe</translation>
+        </message>
+        <message>
+            <source>Add it</source>
+            <translation>Dazunehmen</translation>
+        </message>
+        <message>
+            <source>Take those of the bench</source>
+            <translation>Die vom Tisch nehmen</translation>
+        </message>
+        <message>
+            <source>First mixes, before any water</source>
+            <translation>Erste Mischungen, vor allem Wasser</translation>
+        </message>
+        <message>
+            <source>Pouring medium</source>
+            <translation>Gießmedium</translation>
+        </message>
+        <message>
+            <source>Parts of base</source>
+            <translation>Teile Basis</translation>
+        </message>
+        <message>
+            <source>Parts of varnish</source>
+            <translation>Teile Lack</translation>
+        </message>
+        <message>
+            <source>Measured by</source>
+            <translation>Gemessen nach</translation>
+        </message>
+        <message>
+            <source>volume</source>
+            <translation>Volumen</translation>
+        </message>
+        <message>
+            <source>weight</source>
+            <translation>Gewicht</translation>
+        </message>
+        <message>
+            <source>To spare</source>
+            <translation>Zugabe und Verlust</translation>
+        </message>
+        <message>
+            <source>Kept back unthinned (%)</source>
+            <translation>Unverdünnt aufgehoben (%)</translation>
+        </message>
+        <message>
+            <source>Kept back unthinned, per cent</source>
+            <translation>Unverdünnt aufgehoben, Prozent</translation>
+        </message>
+        <message>
+            <source>Lost to cups and sticks (%)</source>
+            <translation>Verlust in Bechern (%)</translation>
+        </message>
+        <message>
+            <source>Lost to cups and sticks, per cent</source>
+            <translation>Verlust in Bechern und an Stäben, Prozent</translation>
+        </message>
+        <message>
+            <source>Water expected (%)</source>
+            <translation>Erwartetes Wasser (%)</translation>
+        </message>
+        <message>
+            <source>Water expected, per cent</source>
+            <translation>Erwartetes Wasser, Prozent</translation>
+        </message>
+        <message>
+            <source>Tests of each cup</source>
+            <translation>Tests je Becher</translation>
+        </message>
+        <message>
+            <source>To have ready</source>
+            <translation>Bereitzustellen</translation>
+        </message>
+        <message>
+            <source>at hand (%1)</source>
+            <translation>vorhanden (%1)</translation>
+        </message>
+        <message>
+            <source>At hand of %1</source>
+            <translation>Vorhanden von %1</translation>
+        </message>
+        <message>
+            <source>container (%1)</source>
+            <translation>Gebinde (%1)</translation>
+        </message>
+        <message>
+            <source>Container of %1</source>
+            <translation>Gebinde von %1</translation>
+        </message>
+        <message>
+            <source>its price</source>
+            <translation>sein Preis</translation>
+        </message>
+        <message>
+            <source>Price of a container of %1</source>
+            <translation>Preis eines Gebindes %1</translation>
+        </message>
+        <message>
+            <source>Left over on the shelf</source>
+            <translation>Reste im Regal</translation>
+        </message>
+        <message>
+            <source>use what the book knows: left-overs and your earlier pours</source>
+            <translation>nutzen, was das Buch weiß: Reste und deine früheren Güsse</translation>
+        </message>
+        <message>
+            <source>Gone</source>
+            <translation>Aufgebraucht</translation>
+        </message>
+        <message>
+            <source>%1 is gone</source>
+            <translation>%1 ist aufgebraucht</translation>
+        </message>
+        <message>
+            <source>What is left over</source>
+            <translation>Was übrig ist</translation>
+        </message>
+        <message>
+            <source>What it is</source>
+            <translation>Was es ist</translation>
+        </message>
+        <message>
+            <source>colour</source>
+            <translation>Farbe</translation>
+        </message>
+        <message>
+            <source>base coat</source>
+            <translation>Grundfarbe</translation>
+        </message>
+        <message>
+            <source>activator</source>
+            <translation>Aktivator</translation>
+        </message>
+        <message>
+            <source>pouring medium</source>
+            <translation>Gießmedium</translation>
+        </message>
+        <message>
+            <source>How much (%1)</source>
+            <translation>Wie viel (%1)</translation>
+        </message>
+        <message>
+            <source>How much</source>
+            <translation>Wie viel</translation>
+        </message>
+        <message>
+            <source>thinned with water</source>
+            <translation>mit Wasser verdünnt</translation>
+        </message>
+        <message>
+            <source>Put it on the shelf</source>
+            <translation>Ins Regal stellen</translation>
+        </message>
+        <message>
+            <source>It is not gone</source>
+            <translation>Doch nicht aufgebraucht</translation>
+        </message>
+        <message>
+            <source>Mind</source>
+            <translation>Beachten</translation>
+        </message>
+        <message>
+            <source>Keep the plan as a file …</source>
+            <translation>Plan als Datei aufheben …</translation>
+        </message>
+        <message>
+            <source>Cup, bottom (%1)</source>
+            <translation>Becher, Boden (%1)</translation>
+        </message>
+        <message>
+            <source>Inner diameter of the cup at the bottom</source>
+            <translation>Innendurchmesser des Bechers am Boden</translation>
+        </message>
+        <message>
+            <source>Cup, rim (%1)</source>
+            <translation>Becher, Rand (%1)</translation>
+        </message>
+        <message>
+            <source>Inner diameter of the cup at the rim</source>
+            <translation>Innendurchmesser des Bechers am Rand</translation>
+        </message>
+        <message>
+            <source>Cup, height (%1)</source>
+            <translation>Becher, Höhe (%1)</translation>
+        </message>
+        <message>
+            <source>Inner height of the cup</source>
+            <translation>Innenhöhe des Bechers</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintScreen</name>
+        <message>
+            <source>Print</source>
+            <translation>Drucken</translation>
+        </message>
+        <message>
+            <source>Where the files go</source>
+            <translation>Wohin die Dateien kommen</translation>
+        </message>
+        <message>
+            <source>Written: %1</source>
+            <translation>Geschrieben: %1</translation>
+        </message>
+        <message>
+            <source>Open it</source>
+            <translation>Öffnen</translation>
+        </message>
+        <message>
+            <source>Of the day %1</source>
+            <translation>Vom Tag %1</translation>
+        </message>
+        <message>
+            <source>Of a day</source>
+            <translation>Von einem Tag</translation>
+        </message>
+        <message>
+            <source>The journal's open day; choose another one there.</source>
+            <translation>Der offene Tag des Tagebuchs; dort einen anderen wählen.</translation>
+        </message>
+        <message>
+            <source>Labels for the jars</source>
+            <translation>Etiketten für die Gläser</translation>
+        </message>
+        <message>
+            <source>Report with photos</source>
+            <translation>Bericht mit Fotos</translation>
+        </message>
+        <message>
+            <source>Of the plan</source>
+            <translation>Vom Plan</translation>
+        </message>
+        <message>
+            <source>Sheet for the bench</source>
+            <translation>Blatt für den Tisch</translation>
+        </message>
+        <message>
+            <source>Places in the class</source>
+            <translation>Plätze im Kurs</translation>
+        </message>
+        <message>
+            <source>What stands on top</source>
+            <translation>Was oben steht</translation>
+        </message>
+        <message>
+            <source>Handout for the class</source>
+            <translation>Blätter für den Kurs</translation>
+        </message>
+        <message>
+            <source>Of all days</source>
+            <translation>Von allen Tagen</translation>
+        </message>
+        <message>
+            <source>Table (CSV)</source>
+            <translation>Tabelle (CSV)</translation>
+        </message>
+        <message>
+            <source>Document (JSON)</source>
+            <translation>Dokument (JSON)</translation>
+        </message>
+        <message>
+            <source>A file of the same name is replaced. Printed pages are in English.</source>
+            <translation>Eine Datei gleichen Namens wird ersetzt. Die gedruckten Seiten sind englisch.</translation>
+        </message>
+        <message>
+            <source>Choose another folder …</source>
+            <translation>Anderen Ordner wählen …</translation>
         </message>
     </context>
     <context>
@@ -1317,128 +2016,600 @@
             <translation>Geplantes und Verbrauchtes liegt zwischen 0,1 ml und 1000 l.</translation>
         </message>
         <message>
-            <source>This water is hardly thinner than the target and cannot bring the cup there; use water or a thinner one.</source>
-            <translation>Dieses Wasser ist kaum dünner als das Ziel und kann den Becher nicht dorthin bringen; etwas Dünneres nehmen.</translation>
+            <source>%1 % added water in the wettest cup</source>
+            <translation>%1 % Wasser im wässrigsten Becher</translation>
         </message>
         <message>
-            <source>This additive is hardly thinner than the target and cannot bring the cup there; use water or a thinner one.</source>
-            <translation>Dieser Zusatz ist kaum dünner als das Ziel und kann den Becher nicht dorthin bringen; Wasser oder einen dünneren nehmen.</translation>
+            <source>%1 % added water; limits of %2 to %3 % are commonly quoted, none is proven for pours</source>
+            <translation>%1 % Wasser zugegeben; üblich genannt werden Grenzen von %2 bis %3 %, keine ist für Güsse belegt</translation>
         </message>
         <message>
-            <source>This medium is hardly thinner than the target and cannot bring the cup there; use water or a thinner one.</source>
-            <translation>Dieses Medium ist kaum dünner als das Ziel und kann den Becher nicht dorthin bringen; Wasser oder ein dünneres nehmen.</translation>
+            <source>%1 % against %2 %; how much is too much nobody has published</source>
+            <translation>%1 % gegen %2 %; wie viel zu viel ist, hat niemand veröffentlicht</translation>
         </message>
         <message>
-            <source>Added water is %1 % of the cup: outside all commonly quoted advice (50 %); the binder is spread too thin.</source>
-            <translation>Zugesetztes Wasser macht %1 % des Bechers aus: außerhalb aller üblichen Ratschläge (50 %); das Bindemittel ist zu dünn verteilt.</translation>
+            <source>%1 % humidity</source>
+            <translation>%1 % Luftfeuchte</translation>
         </message>
         <message>
-            <source>Added water is %1 % of the cup: more than commonly quoted advice allows (30 %); go on with medium.</source>
-            <translation>Zugesetztes Wasser macht %1 % des Bechers aus: mehr als übliche Ratschläge zulassen (30 %); mit Medium weitermachen.</translation>
+            <source>%1 minutes of rest</source>
+            <translation>%1 Minuten Ruhe</translation>
         </message>
         <message>
-            <source>Added water is %1 % of the cup: above the 20 % that commonly quoted advice calls safe for the film.</source>
-            <translation>Zugesetztes Wasser macht %1 % des Bechers aus: über den 20 %, die übliche Ratschläge für den Film sicher nennen.</translation>
+            <source>%1 minutes since it was stirred</source>
+            <translation>%1 Minuten, seit gerührt wurde</translation>
         </message>
         <message>
-            <source>Additive is %1 % of the cup: see what its label allows.</source>
-            <translation>Der Zusatz macht %1 % des Bechers aus: nachsehen, was sein Etikett zulässt.</translation>
+            <source>%1 minutes since its last test; an open cup dries by a few per cent of its flow an hour</source>
+            <translation>%1 Minuten seit dem letzten Test; ein offener Becher verliert einige Prozent seines Fließens in der Stunde</translation>
         </message>
         <message>
-            <source>This cup holds %1 points more added liquid than another cup; they will dry and shrink differently.</source>
-            <translation>Dieser Becher enthält %1 Prozentpunkte mehr zugesetzte Flüssigkeit als ein anderer; sie trocknen und schrumpfen verschieden.</translation>
+            <source>%1 mm dry</source>
+            <translation>%1 mm trocken</translation>
         </message>
         <message>
-            <source>This cup holds %1 points less added liquid than another cup; they will dry and shrink differently.</source>
-            <translation>Dieser Becher enthält %1 Prozentpunkte weniger zugesetzte Flüssigkeit als ein anderer; sie trocknen und schrumpfen verschieden.</translation>
+            <source>%1 mm dry; wall paint is asked to bear about %2 mm without cracks</source>
+            <translation>%1 mm trocken; von Wandfarbe werden etwa %2 mm ohne Risse verlangt</translation>
         </message>
         <message>
-            <source>The room is %1 degrees C warmer than when the base coat was tested; test the base coat again.</source>
-            <translation>Der Raum ist %1 °C wärmer als beim Test der Grundierung; die Grundierung noch einmal testen.</translation>
+            <source>%1 mm wet</source>
+            <translation>%1 mm nass</translation>
         </message>
         <message>
-            <source>The room is %1 degrees C colder than when the base coat was tested; test the base coat again.</source>
-            <translation>Der Raum ist %1 °C kälter als beim Test der Grundierung; die Grundierung noch einmal testen.</translation>
+            <source>%1 times the base coat (%2 to %3), aimed at %4</source>
+            <translation>das %1-Fache der Grundfarbe (%2 bis %3), Ziel %4</translation>
         </message>
         <message>
-            <source>The base coat was tested %1 hours ago; test it again.</source>
-            <translation>Die Grundierung wurde vor %1 Stunden getestet; noch einmal testen.</translation>
+            <source>%1 °C in the room</source>
+            <translation>%1 °C im Raum</translation>
         </message>
         <message>
-            <source>The cup stood open for %1 minutes and has thickened; cover it and test again before adding.</source>
-            <translation>Der Becher stand %1 Minuten offen und ist dicker geworden; abdecken und vor der nächsten Zugabe noch einmal testen.</translation>
+            <source>%1 °C; %2 to %3 are the usual room, below %4 the binder's lowest film-forming temperature is near</source>
+            <translation>%1 °C; üblich sind %2 bis %3, unter %4 ist die tiefste Filmbildetemperatur des Bindemittels nahe</translation>
         </message>
         <message>
-            <source>The test came %1 s after stirring; stir, wait 15 s and test, the same for every cup.</source>
-            <translation>Der Test kam %1 s nach dem Rühren; rühren, 15 s warten und testen, bei jedem Becher gleich.</translation>
+            <source>'%1' %2 (%3 to %4), aimed at %5</source>
+            <translation>„%1“ %2 (%3 bis %4), Ziel %5</translation>
         </message>
         <message>
-            <source>The repair takes %1 mL of unthinned paint, more than is kept back; mix more of the same first.</source>
-            <translation>Die Rettung braucht %1 mL unverdünnte Farbe, mehr als zurückbehalten ist; erst mehr von derselben mischen.</translation>
+            <source>'%1' and '%2' a factor of %3 apart</source>
+            <translation>„%1“ und „%2“ um den Faktor %3 verschieden</translation>
         </message>
         <message>
-            <source>Another %1 mL of water would pass %2 % of the cup; thin on with medium.</source>
-            <translation>Weitere %1 mL Wasser würden %2 % des Bechers überschreiten; mit Medium weiter verdünnen.</translation>
+            <source>'%1' flows %2 times as slowly as '%3', both against what they aim at: where they meet, one may sink or slide.</source>
+            <translation>„%1“ fließt %2-mal so langsam wie „%3“, beide an ihrem Ziel gemessen: Wo sie sich treffen, kann einer sinken oder rutschen.</translation>
         </message>
         <message>
-            <source>One %1 (%2 mL) is too much at once for this cup; stop here, or film it again to know it better.</source>
-            <translation>Ein %1 (%2 mL) ist für diesen Becher auf einmal zu viel; hier aufhören, oder noch einmal filmen, um es genauer zu wissen.</translation>
+            <source>'%1' holds much more added water than '%2': it dries later and thinner, and parts that dry at another rate are told to pull cracks open.</source>
+            <translation>„%1“ enthält viel mehr Wasser als „%2“: Er trocknet später und dünner, und ungleich trocknende Stellen sollen Risse aufziehen.</translation>
         </message>
         <message>
-            <source>A step of %1 mL is too much at once for this cup; stop here, or film it again to know it better.</source>
-            <translation>Ein Schritt von %1 mL ist für diesen Becher auf einmal zu viel; hier aufhören, oder noch einmal filmen, um es genauer zu wissen.</translation>
+            <source>'%1' is an ink and may start thinner than the base coat: it then takes body, not water.</source>
+            <translation>„%1“ ist eine Tinte und kann dünner beginnen als die Grundfarbe: Dann braucht sie Körper, kein Wasser.</translation>
         </message>
         <message>
-            <source>%1 pictures were damaged and partly filled in by the decoder.</source>
-            <translation>%1 Bilder waren beschädigt und wurden beim Lesen teilweise ergänzt.</translation>
+            <source>'%1' is more than half a year old: smell it, strain it, and test its flow anew before it counts.</source>
+            <translation>„%1“ ist über ein halbes Jahr alt: riechen, sieben und das Fließen neu testen, bevor es zählt.</translation>
         </message>
         <message>
-            <source>%1 pictures were lost: the file is damaged.</source>
-            <translation>%1 Bilder fehlen: die Datei ist beschädigt.</translation>
+            <source>'%1': its share must be above %2.</source>
+            <translation>„%1“: Der Anteil muss über %2 liegen.</translation>
         </message>
         <message>
-            <source>%1 pictures were left out: their times do not rise or jump by minutes.</source>
-            <translation>%1 Bilder wurden ausgelassen: ihre Zeiten steigen nicht oder springen um Minuten.</translation>
+            <source>A canvas must be 0 to 500 mm deep.</source>
+            <translation>Eine Leinwand muss 0 bis 500 mm tief sein.</translation>
         </message>
         <message>
-            <source>One %1 (%2 mL) is too much at once for this cup; measure it out with a teaspoon instead.</source>
-            <translation>Ein %1 (%2 mL) ist für diesen Becher auf einmal zu viel; stattdessen mit einem Teelöffel abmessen.</translation>
+            <source>A canvas must measure between 10 mm and 10 m each way.</source>
+            <translation>Eine Leinwand muss zwischen 10 mm und 10 m messen, je Seite.</translation>
         </message>
         <message>
-            <source>A step of %1 mL is too much at once for this cup; measure it out with a teaspoon instead.</source>
-            <translation>Ein Schritt von %1 mL ist für diesen Becher auf einmal zu viel; stattdessen mit einem Teelöffel abmessen.</translation>
+            <source>A cell test takes 0 to 3600 seconds.</source>
+            <translation>Ein Zelltest dauert 0 bis 3600 Sekunden.</translation>
         </message>
         <message>
-            <source>One %1 (%2 mL) is too much at once for this cup; measure it out with a quarter teaspoon instead.</source>
-            <translation>Ein %1 (%2 mL) ist für diesen Becher auf einmal zu viel; stattdessen mit einem Viertelteelöffel abmessen.</translation>
+            <source>A class has 1 to 500 places.</source>
+            <translation>Ein Kurs hat 1 bis 500 Plätze.</translation>
         </message>
         <message>
-            <source>A step of %1 mL is too much at once for this cup; measure it out with a quarter teaspoon instead.</source>
-            <translation>Ein Schritt von %1 mL ist für diesen Becher auf einmal zu viel; stattdessen mit einem Viertelteelöffel abmessen.</translation>
+            <source>A heavy colour lay on a light one.</source>
+            <translation>Eine schwere Farbe lag auf einer leichten.</translation>
         </message>
         <message>
-            <source>One %1 (%2 mL) is too much at once for this cup; measure it out with 1 mL marks of a pipette instead.</source>
-            <translation>Ein %1 (%2 mL) ist für diesen Becher auf einmal zu viel; stattdessen mit den 1-mL-Strichen einer Pipette abmessen.</translation>
+            <source>A jar in the brand book is damaged; restore a backup of it.</source>
+            <translation>Ein Glas im Markenbuch ist beschädigt; eine Sicherung zurückspielen.</translation>
         </message>
         <message>
-            <source>A step of %1 mL is too much at once for this cup; measure it out with 1 mL marks of a pipette instead.</source>
-            <translation>Ein Schritt von %1 mL ist für diesen Becher auf einmal zu viel; stattdessen mit den 1-mL-Strichen einer Pipette abmessen.</translation>
+            <source>A jar must hold 0.1 mL to 1000 L.</source>
+            <translation>Ein Glas muss 0,1 mL bis 1000 L enthalten.</translation>
         </message>
         <message>
-            <source>One %1 (%2 mL) is too much at once for this cup; measure it out with 0.1 mL marks of a pipette instead.</source>
-            <translation>Ein %1 (%2 mL) ist für diesen Becher auf einmal zu viel; stattdessen mit den 0,1-mL-Strichen einer Pipette abmessen.</translation>
+            <source>A name holds at most 200 bytes.</source>
+            <translation>Ein Name hat höchstens 200 Bytes.</translation>
         </message>
         <message>
-            <source>A step of %1 mL is too much at once for this cup; measure it out with 0.1 mL marks of a pipette instead.</source>
-            <translation>Ein Schritt von %1 mL ist für diesen Becher auf einmal zu viel; stattdessen mit den 0,1-mL-Strichen einer Pipette abmessen.</translation>
+            <source>A price needs the container's volume above 0 and an amount of 0 or more.</source>
+            <translation>Ein Preis braucht ein Gebinde über 0 und einen Betrag von 0 oder mehr.</translation>
         </message>
         <message>
-            <source>One %1 (%2 mL) is too much at once for this cup; measure it out with drops instead.</source>
-            <translation>Ein %1 (%2 mL) ist für diesen Becher auf einmal zu viel; stattdessen mit Tropfen abmessen.</translation>
+            <source>Additive to one part of paint must be 0 to 100.</source>
+            <translation>Fließmittel auf einen Teil Farbe muss 0 bis 100 sein.</translation>
         </message>
         <message>
-            <source>A step of %1 mL is too much at once for this cup; measure it out with drops instead.</source>
-            <translation>Ein Schritt von %1 mL ist für diesen Becher auf einmal zu viel; stattdessen mit Tropfen abmessen.</translation>
+            <source>Air was whipped in.</source>
+            <translation>Luft wurde eingerührt.</translation>
+        </message>
+        <message>
+            <source>Alcohol and solvents catch fire from a spark at room temperature: no flame, heat gun or switch near them until the room is aired; follow the label.</source>
+            <translation>Alkohol und Lösemittel entzünden sich bei Raumtemperatur an einem Funken: keine Flamme, Heißluft oder Schalter in der Nähe, bis gelüftet ist; Etikett befolgen.</translation>
+        </message>
+        <message>
+            <source>Blowing for long makes dizzy: pause, and never draw breath through the straw.</source>
+            <translation>Langes Blasen macht schwindlig: Pausen machen und nie durch den Halm einatmen.</translation>
+        </message>
+        <message>
+            <source>Dry air, a fan or the sun dried the skin too fast.</source>
+            <translation>Trockene Luft, ein Lüfter oder die Sonne trocknete die Haut zu schnell.</translation>
+        </message>
+        <message>
+            <source>Gloves, good air, no food or drink at the bench. Follow the label and safety data sheet of every product; ask trained people where in doubt.</source>
+            <translation>Handschuhe, gute Luft, kein Essen und Trinken am Tisch. Etikett und Sicherheitsdatenblatt jedes Produkts befolgen; im Zweifel Fachleute fragen.</translation>
+        </message>
+        <message>
+            <source>Grease or silicone lay between the coats.</source>
+            <translation>Zwischen den Schichten war Fett oder Silikon.</translation>
+        </message>
+        <message>
+            <source>It dried on a slope, so that pools stood deeper.</source>
+            <translation>Es trocknete schräg, sodass Pfützen tiefer standen.</translation>
+        </message>
+        <message>
+            <source>It dried on a slope.</source>
+            <translation>Es trocknete schräg.</translation>
+        </message>
+        <message>
+            <source>It flows %1 times as fast as aimed at: it may run off with the tilt, slide from what lies under it, or blend to mud.</source>
+            <translation>Er fließt %1-mal so schnell wie gewünscht: Er kann beim Kippen ablaufen, von seinem Grund rutschen oder zu Matsch verlaufen.</translation>
+        </message>
+        <message>
+            <source>It flows %1 times as slowly as aimed at: it may stand on its neighbours, sink into them as lumps, or leave a thicker film that dries later.</source>
+            <translation>Er fließt %1-mal so langsam wie gewünscht: Er kann auf seinen Nachbarn stehen, klumpig in sie sinken oder einen dickeren Film lassen, der später trocknet.</translation>
+        </message>
+        <message>
+            <source>It has stood since its test and may have thickened: stir it and test it again.</source>
+            <translation>Er steht seit dem Test und kann dicker geworden sein: umrühren und neu testen.</translation>
+        </message>
+        <message>
+            <source>It has stood: stir it before it is poured.</source>
+            <translation>Er hat gestanden: vor dem Gießen umrühren.</translation>
+        </message>
+        <message>
+            <source>It is %1 °C colder than the base coat was; its flow will change as it comes to the room's temperature.</source>
+            <translation>Er ist %1 °C kälter, als die Grundfarbe war; sein Fließen ändert sich, bis er die Raumtemperatur hat.</translation>
+        </message>
+        <message>
+            <source>It is %1 °C warmer than the base coat was; its flow will change as it comes to the room's temperature.</source>
+            <translation>Er ist %1 °C wärmer, als die Grundfarbe war; sein Fließen ändert sich, bis er die Raumtemperatur hat.</translation>
+        </message>
+        <message>
+            <source>It may match, but its tests are not exact enough to tell: film it once more.</source>
+            <translation>Er passt vielleicht, aber seine Tests sind nicht genau genug: noch einmal filmen.</translation>
+        </message>
+        <message>
+            <source>It needs a name.</source>
+            <translation>Es braucht einen Namen.</translation>
+        </message>
+        <message>
+            <source>It was poured over a picture that was not dry.</source>
+            <translation>Es wurde über ein Bild gegossen, das nicht trocken war.</translation>
+        </message>
+        <message>
+            <source>It was tilted too far or too long.</source>
+            <translation>Es wurde zu stark oder zu lange gekippt.</translation>
+        </message>
+        <message>
+            <source>It was tilted too far.</source>
+            <translation>Es wurde zu stark gekippt.</translation>
+        </message>
+        <message>
+            <source>Its tests are not exact enough to tell: film it once more.</source>
+            <translation>Seine Tests sind nicht genau genug: noch einmal filmen.</translation>
+        </message>
+        <message>
+            <source>Keep cables of lamp and camera off the table and hands dry; mains and water do not go together.</source>
+            <translation>Kabel von Lampe und Kamera vom Tisch fernhalten, Hände trocken; Netzstrom und Wasser gehören nicht zusammen.</translation>
+        </message>
+        <message>
+            <source>Layers of unlike flow dried at unlike rates.</source>
+            <translation>Ungleich fließende Schichten trockneten ungleich schnell.</translation>
+        </message>
+        <message>
+            <source>Loosen it with a little medium first, press out the lumps, then add the rest.</source>
+            <translation>Erst mit wenig Medium lösen, Klumpen ausdrücken, dann den Rest zugeben.</translation>
+        </message>
+        <message>
+            <source>Mark paint cups and bottles, water bottles too; a container that held paint is never used for food again. Keep children and animals away.</source>
+            <translation>Farbbecher und Flaschen kennzeichnen, auch Wasserflaschen; ein Gefäß, in dem Farbe war, dient nie wieder für Essen. Kinder und Tiere fernhalten.</translation>
+        </message>
+        <message>
+            <source>May need no water at all.</source>
+            <translation>Braucht vielleicht gar kein Wasser.</translation>
+        </message>
+        <message>
+            <source>More water than any advice allows: the film may be weak and hold badly.</source>
+            <translation>Mehr Wasser, als irgendein Rat erlaubt: Der Film kann schwach sein und schlecht haften.</translation>
+        </message>
+        <message>
+            <source>Much water: the binder is spread thin, and the film may turn out chalky or weak.</source>
+            <translation>Viel Wasser: Das Bindemittel ist dünn verteilt, der Film kann kreidig oder schwach werden.</translation>
+        </message>
+        <message>
+            <source>Neighbours flowed unlike.</source>
+            <translation>Nachbarn flossen ungleich.</translation>
+        </message>
+        <message>
+            <source>Nobody has measured how it flows.</source>
+            <translation>Niemand hat gemessen, wie er fließt.</translation>
+        </message>
+        <message>
+            <source>Often too thin already: mix it into a thicker paint instead.</source>
+            <translation>Oft schon zu dünn: lieber in eine dickere Farbe mischen.</translation>
+        </message>
+        <message>
+            <source>On small canvases more runs off: up to %1 L on a square metre is told for them (common practice).</source>
+            <translation>Auf kleinen Leinwänden läuft mehr ab: Für sie werden bis zu %1 L je Quadratmeter genannt (übliche Praxis).</translation>
+        </message>
+        <message>
+            <source>Opposite colours lay side by side.</source>
+            <translation>Gegenfarben lagen nebeneinander.</translation>
+        </message>
+        <message>
+            <source>Paint and rinse water do not go into drains or ground: let them settle, use the clear part again, dry the rest. Local rules decide; colours with heavy metals are hazardous waste.</source>
+            <translation>Farbe und Spülwasser gehören nicht in Abfluss oder Boden: absetzen lassen, den klaren Teil wiederverwenden, den Rest trocknen. Örtliche Regeln entscheiden; Farben mit Schwermetallen sind Sondermüll.</translation>
+        </message>
+        <message>
+            <source>Powder: raise no dust and wet it at once; some pigments harm when breathed. A dust mask is no respirator: what is needed stands on the label or is said by a professional.</source>
+            <translation>Pulver: nicht stauben und gleich anfeuchten; manche Pigmente schaden beim Einatmen. Eine Staubmaske ist kein Atemschutz: Was nötig ist, steht auf dem Etikett oder sagt eine Fachperson.</translation>
+        </message>
+        <message>
+            <source>Say how it turned out: your own match band is learned from it.</source>
+            <translation>Sagen, wie es geworden ist: Daraus wird gelernt, wie genau deine Bilder es brauchen.</translation>
+        </message>
+        <message>
+            <source>Something was added since its last test, so its flow is not known.</source>
+            <translation>Seit dem letzten Test wurde etwas zugegeben; wie er fließt, ist nicht bekannt.</translation>
+        </message>
+        <message>
+            <source>Stir a little of the medium in first, then the rest.</source>
+            <translation>Erst ein wenig vom Medium einrühren, dann den Rest.</translation>
+        </message>
+        <message>
+            <source>Straining was skipped.</source>
+            <translation>Es wurde nicht gesiebt.</translation>
+        </message>
+        <message>
+            <source>Take a photo a month on: late cracks only show then.</source>
+            <translation>Nach einem Monat fotografieren: Späte Risse zeigen sich erst dann.</translation>
+        </message>
+        <message>
+            <source>The activator was too thick.</source>
+            <translation>Der Aktivator war zu dick.</translation>
+        </message>
+        <message>
+            <source>The activator was too thin.</source>
+            <translation>Der Aktivator war zu dünn.</translation>
+        </message>
+        <message>
+            <source>The amounts follow your earlier pours: %1 pours of this kind took %2 times what was planned (%3 to %4).</source>
+            <translation>Die Mengen folgen deinen früheren Güssen: %1 dieser Art brauchten das %2-Fache des Geplanten (%3 bis %4).</translation>
+        </message>
+        <message>
+            <source>The amounts follow your journal: %1 pours of this kind took %2 times what was planned (%3 to %4).</source>
+            <translation>Die Mengen folgen deinem Tagebuch: %1 Güsse dieser Art brauchten das %2-Fache des Geplanten (%3 bis %4).</translation>
+        </message>
+        <message>
+            <source>The colour was thicker than its ground.</source>
+            <translation>Die Farbe war dicker als ihr Grund.</translation>
+        </message>
+        <message>
+            <source>The colour was thinner than its ground.</source>
+            <translation>Die Farbe war dünner als ihr Grund.</translation>
+        </message>
+        <message>
+            <source>The colours were too thin.</source>
+            <translation>Die Farben waren zu dünn.</translation>
+        </message>
+        <message>
+            <source>The dry film was bent.</source>
+            <translation>Der trockene Film wurde gebogen.</translation>
+        </message>
+        <message>
+            <source>The factor of the plan must lie between 0.05 and 20.</source>
+            <translation>Der Faktor des Plans muss zwischen 0,05 und 20 liegen.</translation>
+        </message>
+        <message>
+            <source>The film is thick: it skins over while it is wet below, which is the first cause named for crazing.</source>
+            <translation>Der Film ist dick: Er bildet eine Haut, während er darunter nass ist; das ist die erste Ursache, die für gerissene Haut genannt wird.</translation>
+        </message>
+        <message>
+            <source>The film was thick.</source>
+            <translation>Der Film war dick.</translation>
+        </message>
+        <message>
+            <source>The lower coat was chalky.</source>
+            <translation>Die untere Schicht war kreidig.</translation>
+        </message>
+        <message>
+            <source>The mixes rested too short for the bubbles to rise.</source>
+            <translation>Die Mischungen ruhten zu kurz, als dass die Blasen aufsteigen konnten.</translation>
+        </message>
+        <message>
+            <source>The paint was too thick to level.</source>
+            <translation>Die Farbe war zu dick, um zu verlaufen.</translation>
+        </message>
+        <message>
+            <source>The paint was too thin and ran off.</source>
+            <translation>Die Farbe war zu dünn und lief ab.</translation>
+        </message>
+        <message>
+            <source>The paints under it do not react, though the cup did.</source>
+            <translation>Die Farben darunter reagieren nicht, obwohl der Becher es tat.</translation>
+        </message>
+        <message>
+            <source>The reserve must be 0 to 100 %.</source>
+            <translation>Die Reserve muss 0 bis 100 % sein.</translation>
+        </message>
+        <message>
+            <source>The room is cold: it dries slowly and skins over wet paint.</source>
+            <translation>Der Raum ist kalt: Es trocknet langsam und bildet eine Haut über nasser Farbe.</translation>
+        </message>
+        <message>
+            <source>The room is so cold that the film may not form.</source>
+            <translation>Der Raum ist so kalt, dass sich der Film vielleicht nicht bildet.</translation>
+        </message>
+        <message>
+            <source>The room was cold.</source>
+            <translation>Der Raum war kalt.</translation>
+        </message>
+        <message>
+            <source>The technique pours nothing.</source>
+            <translation>Diese Technik gießt nichts.</translation>
+        </message>
+        <message>
+            <source>The waste must be 0 to 200 %.</source>
+            <translation>Der Verlust muss 0 bis 200 % sein.</translation>
+        </message>
+        <message>
+            <source>The water must be 0 to 50 %.</source>
+            <translation>Das Wasser muss 0 bis 50 % sein.</translation>
+        </message>
+        <message>
+            <source>There is no canvas; give its size.</source>
+            <translation>Es gibt keine Leinwand; ihre Größe angeben.</translation>
+        </message>
+        <message>
+            <source>There is no cup to check; put the cups on the bench first.</source>
+            <translation>Es gibt keinen Becher zu prüfen; erst die Becher auf den Tisch stellen.</translation>
+        </message>
+        <message>
+            <source>There is no label to print.</source>
+            <translation>Es gibt kein Etikett zu drucken.</translation>
+        </message>
+        <message>
+            <source>There is no such jar on the shelf.</source>
+            <translation>Dieses Glas steht nicht im Regal.</translation>
+        </message>
+        <message>
+            <source>There is not so much in this jar.</source>
+            <translation>So viel ist nicht in diesem Glas.</translation>
+        </message>
+        <message>
+            <source>There must be 0 to 100 tests of a cup.</source>
+            <translation>Es müssen 0 bis 100 Tests je Becher sein.</translation>
+        </message>
+        <message>
+            <source>There must be 1 to 1000 canvases of a kind.</source>
+            <translation>Es müssen 1 bis 1000 gleiche Leinwände sein.</translation>
+        </message>
+        <message>
+            <source>There was oil or grease on the ground.</source>
+            <translation>Auf dem Grund war Öl oder Fett.</translation>
+        </message>
+        <message>
+            <source>There was too little paint.</source>
+            <translation>Es war zu wenig Farbe.</translation>
+        </message>
+        <message>
+            <source>They were mixed too much on the way to the canvas.</source>
+            <translation>Sie wurden auf dem Weg zur Leinwand zu sehr vermischt.</translation>
+        </message>
+        <message>
+            <source>Thinner parts dried at another rate and pulled the thicker ones open.</source>
+            <translation>Dünnere Stellen trockneten anders und zogen die dickeren auf.</translation>
+        </message>
+        <message>
+            <source>Too few pours to tell how much more or less than planned yours take; three or more are needed.</source>
+            <translation>Zu wenige Güsse, um zu sagen, wie viel mehr oder weniger als geplant du brauchst; drei oder mehr sind nötig.</translation>
+        </message>
+        <message>
+            <source>Too much water spread the binder thin.</source>
+            <translation>Zu viel Wasser verteilte das Bindemittel zu dünn.</translation>
+        </message>
+        <message>
+            <source>Torch or heat gun: nothing that burns or gives off vapour nearby, no loose sleeves or hair, not over plastic cups, short passes, something to put out a fire at hand.</source>
+            <translation>Brenner oder Heißluft: nichts Brennbares oder Dampfendes in der Nähe, keine losen Ärmel oder Haare, nicht über Plastikbechern, kurze Züge, etwas zum Löschen bereit.</translation>
+        </message>
+        <message>
+            <source>Touch dry about now; leave it level and covered.</source>
+            <translation>Etwa jetzt griffest; waagrecht und abgedeckt liegen lassen.</translation>
+        </message>
+        <message>
+            <source>Two people carry a large wet canvas; wet paint on the floor is slippery.</source>
+            <translation>Eine große nasse Leinwand tragen zwei; nasse Farbe am Boden ist rutschig.</translation>
+        </message>
+        <message>
+            <source>Uncured resin and hardener can make the skin allergic for life; thin gloves protect little. Follow the data sheet and ask for the gloves it names.</source>
+            <translation>Unausgehärtetes Harz und Härter können die Haut lebenslang allergisch machen; dünne Handschuhe schützen wenig. Datenblatt befolgen und die genannten Handschuhe verlangen.</translation>
+        </message>
+        <message>
+            <source>Varnish or resin not before this day, and only if it feels hard and cool no more; the varnish's own sheet decides.</source>
+            <translation>Lack oder Harz nicht vor diesem Tag, und nur wenn es hart und nicht mehr kühl ist; das Blatt des Lacks entscheidet.</translation>
+        </message>
+        <message>
+            <source>Very much water: a chalky, weak film and poor hold are warned of.</source>
+            <translation>Sehr viel Wasser: Vor kreidigem, schwachem Film und schlechter Haftung wird gewarnt.</translation>
+        </message>
+        <message>
+            <source>Water is not counted: what you thin with comes on top.</source>
+            <translation>Wasser ist nicht mitgezählt: Womit verdünnt wird, kommt dazu.</translation>
+        </message>
+        <message>
+            <source>Wet it to a paste first and raise no dust; it settles, so stir before every test, and its sparkle can mislead the camera.</source>
+            <translation>Erst zu einer Paste anfeuchten und nicht stauben; es setzt sich ab, also vor jedem Test rühren, und sein Glitzern kann die Kamera täuschen.</translation>
+        </message>
+        <message>
+            <source>added water of every cup</source>
+            <translation>zugegebenes Wasser jedes Bechers</translation>
+        </message>
+        <message>
+            <source>bare</source>
+            <translation>Leinwand scheint durch</translation>
+        </message>
+        <message>
+            <source>base of the medium</source>
+            <translation>Basis des Mediums</translation>
+        </message>
+        <message>
+            <source>bloom</source>
+            <translation>Blüte</translation>
+        </message>
+        <message>
+            <source>blown</source>
+            <translation>geblasen</translation>
+        </message>
+        <message>
+            <source>blown open on a thick pillow of base, then spun</source>
+            <translation>auf dickem Grundpolster aufgeblasen, dann gedreht</translation>
+        </message>
+        <message>
+            <source>chalky</source>
+            <translation>kreidig</translation>
+        </message>
+        <message>
+            <source>colours laid on a wet base and wiped over with an activator</source>
+            <translation>Farben auf nassem Grund, mit einem Aktivator überwischt</translation>
+        </message>
+        <message>
+            <source>cracks</source>
+            <translation>Risse</translation>
+        </message>
+        <message>
+            <source>crazing</source>
+            <translation>gerissene Haut</translation>
+        </message>
+        <message>
+            <source>flow additive</source>
+            <translation>Fließmittel</translation>
+        </message>
+        <message>
+            <source>how long ago every cup was tested</source>
+            <translation>wie lange der Test jedes Bechers her ist</translation>
+        </message>
+        <message>
+            <source>last test: %1 times the base coat (%2 to %3), aimed at %4</source>
+            <translation>letzter Test: das %1-Fache der Grundfarbe (%2 bis %3), Ziel %4</translation>
+        </message>
+        <message>
+            <source>lost cells</source>
+            <translation>verlorene Zellen</translation>
+        </message>
+        <message>
+            <source>measured ratios; that this happens from %1 to %2 on is told in words, nobody has published numbers</source>
+            <translation>gemessene Verhältnisse; dass es ab %1 bis %2 geschieht, wird erzählt, Zahlen hat niemand veröffentlicht</translation>
+        </message>
+        <message>
+            <source>muddy</source>
+            <translation>vermatscht</translation>
+        </message>
+        <message>
+            <source>no test of this cup</source>
+            <translation>kein Test dieses Bechers</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <translation>offen</translation>
+        </message>
+        <message>
+            <source>open, dirty or flip pour without a wet base</source>
+            <translation>offener, gemischter oder gestürzter Guss ohne nassen Grund</translation>
+        </message>
+        <message>
+            <source>paints change by %1 to %2 % a degree (the upper end after ASTM D4212)</source>
+            <translation>Farben ändern sich um %1 bis %2 % je Grad (das obere Ende nach ASTM D4212)</translation>
+        </message>
+        <message>
+            <source>peeling</source>
+            <translation>löst sich ab</translation>
+        </message>
+        <message>
+            <source>pits</source>
+            <translation>Krater</translation>
+        </message>
+        <message>
+            <source>ring</source>
+            <translation>Ring</translation>
+        </message>
+        <message>
+            <source>ring or flip pour over a wet base</source>
+            <translation>Ring- oder Sturzguss auf nassem Grund</translation>
+        </message>
+        <message>
+            <source>sag</source>
+            <translation>Läufer über die Kante</translation>
+        </message>
+        <message>
+            <source>slid</source>
+            <translation>abgerutscht</translation>
+        </message>
+        <message>
+            <source>sunk</source>
+            <translation>eingesunken</translation>
+        </message>
+        <message>
+            <source>swipe</source>
+            <translation>Wischen</translation>
+        </message>
+        <message>
+            <source>temperature of every cup</source>
+            <translation>Temperatur jedes Bechers</translation>
+        </message>
+        <message>
+            <source>temperature of the room</source>
+            <translation>Temperatur des Raums</translation>
+        </message>
+        <message>
+            <source>the mixes were not strained</source>
+            <translation>die Mischungen waren nicht gesiebt</translation>
+        </message>
+        <message>
+            <source>the mixes were strained</source>
+            <translation>die Mischungen waren gesiebt</translation>
+        </message>
+        <message>
+            <source>thickness of the film</source>
+            <translation>Dicke des Films</translation>
+        </message>
+        <message>
+            <source>thin colours blown out over a wet base</source>
+            <translation>dünne Farben, über nassen Grund geblasen</translation>
+        </message>
+        <message>
+            <source>varnish of the medium</source>
+            <translation>Lack des Mediums</translation>
+        </message>
+        <message>
+            <source>A cup's inner diameters and height must lie between 5 and 2000 mm.</source>
+            <translation>Innendurchmesser und Höhe eines Bechers müssen zwischen 5 und 2000 mm liegen.</translation>
         </message>
     </context>
     <context>
@@ -1705,6 +2876,363 @@
         <message>
             <source>No brand has been learned yet: remember a paint once its cup matches.</source>
             <translation>Noch keine Marke gelernt: eine Farbe merken, sobald ihr Becher passt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::JournalReader</name>
+        <message numerus="yes">
+            <source>%n pour(s)</source>
+            <translation>
+                <numerusform>%n Guss</numerusform>
+                <numerusform>%n Güsse</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n judged</source>
+            <translation>
+                <numerusform>%n beurteilt</numerusform>
+                <numerusform>%n beurteilt</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Your pictures bear a mismatch of about %1 (%2 to %3).</source>
+            <translation>Deine Bilder vertragen eine Abweichung von etwa %1 (%2 bis %3).</translation>
+        </message>
+        <message>
+            <source>How large a mismatch your pictures bear: too few pours to tell.</source>
+            <translation>Wie viel Abweichung deine Bilder vertragen: zu wenige Güsse, um es zu sagen.</translation>
+        </message>
+        <message>
+            <source>good pours lay at %1 (%2 to %3) of the base coat.</source>
+            <translation>gute Güsse lagen beim %1-Fachen (%2 bis %3) der Grundfarbe.</translation>
+        </message>
+        <message>
+            <source>too few pours to tell.</source>
+            <translation>zu wenige Güsse, um es zu sagen.</translation>
+        </message>
+        <message>
+            <source>you use %1 times what is planned (%2 to %3).</source>
+            <translation>du brauchst das %1-Fache des Geplanten (%2 bis %3).</translation>
+        </message>
+        <message>
+            <source>planned against used: too few pours to tell.</source>
+            <translation>geplant gegen verbraucht: zu wenige Güsse, um es zu sagen.</translation>
+        </message>
+        <message>
+            <source>no cup of this day</source>
+            <translation>kein Becher dieses Tages</translation>
+        </message>
+        <message>
+            <source>As planned now: %1, %2</source>
+            <translation>Wie jetzt geplant: %1, %2</translation>
+        </message>
+        <message>
+            <source>room %1</source>
+            <translation>Raum %1</translation>
+        </message>
+        <message>
+            <source>%1 humidity</source>
+            <translation>%1 Luftfeuchte</translation>
+        </message>
+        <message>
+            <source>poured %1</source>
+            <translation>gegossen %1</translation>
+        </message>
+        <message>
+            <source>planned %1</source>
+            <translation>geplant %1</translation>
+        </message>
+        <message>
+            <source>used %1</source>
+            <translation>verbraucht %1</translation>
+        </message>
+        <message>
+            <source>%1 wet</source>
+            <translation>%1 nass</translation>
+        </message>
+        <message>
+            <source>%1 dry</source>
+            <translation>%1 trocken</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <translation>nicht gemessen</translation>
+        </message>
+        <message>
+            <source>%1 (%2 to %3), aimed at %4</source>
+            <translation>%1 (%2 bis %3), Ziel %4</translation>
+        </message>
+        <message>
+            <source>%1 water</source>
+            <translation>%1 Wasser</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n film(s)</source>
+            <translation>
+                <numerusform>%n Film</numerusform>
+                <numerusform>%n Filme</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>It turned out well.</source>
+            <translation>Es wurde gut.</translation>
+        </message>
+        <message>
+            <source>It turned out fair.</source>
+            <translation>Es wurde mittel.</translation>
+        </message>
+        <message>
+            <source>It turned out badly.</source>
+            <translation>Es wurde schlecht.</translation>
+        </message>
+        <message>
+            <source>%1: the photo is not found</source>
+            <translation>%1: das Foto ist nicht zu finden</translation>
+        </message>
+        <message>
+            <source>wet</source>
+            <translation>nass</translation>
+        </message>
+        <message>
+            <source>dry</source>
+            <translation>trocken</translation>
+        </message>
+        <message>
+            <source>later</source>
+            <translation>später</translation>
+        </message>
+        <message>
+            <source>cells</source>
+            <translation>Zellen</translation>
+        </message>
+        <message>
+            <source>cell test: lacing</source>
+            <translation>Zelltest: Spitzenmuster</translation>
+        </message>
+        <message>
+            <source>cell test: nothing happens</source>
+            <translation>Zelltest: nichts geschieht</translation>
+        </message>
+        <message>
+            <source>cell test: too thick, a blob</source>
+            <translation>Zelltest: zu dick, ein Klecks</translation>
+        </message>
+        <message>
+            <source>cell test: too thin, drowned</source>
+            <translation>Zelltest: zu dünn, ertrunken</translation>
+        </message>
+        <message>
+            <source>after %1 s</source>
+            <translation>nach %1 s</translation>
+        </message>
+        <message>
+            <source>fits</source>
+            <translation>passt dazu</translation>
+        </message>
+        <message>
+            <source>speaks against it</source>
+            <translation>spricht dagegen</translation>
+        </message>
+        <message>
+            <source>'%1' is no number.</source>
+            <translation>„%1“ ist keine Zahl.</translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::LastCheck</name>
+        <message>
+            <source>Nothing measured holds the pour back.</source>
+            <translation>Nichts Gemessenes hält den Guss zurück.</translation>
+        </message>
+        <message>
+            <source>Do not pour yet.</source>
+            <translation>Noch nicht gießen.</translation>
+        </message>
+        <message>
+            <source>measured</source>
+            <translation>gemessen</translation>
+        </message>
+        <message>
+            <source>follows from what was measured</source>
+            <translation>folgt aus dem Gemessenen</translation>
+        </message>
+        <message>
+            <source>told by many, published by none</source>
+            <translation>viele sagen es, niemand hat es veröffentlicht</translation>
+        </message>
+        <message>
+            <source>Not known: %1.</source>
+            <translation>Nicht bekannt: %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::Planner</name>
+        <message>
+            <source>Add a colour first, or take those of the bench.</source>
+            <translation>Erst eine Farbe dazunehmen, oder die vom Tisch.</translation>
+        </message>
+        <message>
+            <source>'%1' is no number.</source>
+            <translation>„%1“ ist keine Zahl.</translation>
+        </message>
+        <message>
+            <source>'%1' is no whole number.</source>
+            <translation>„%1“ ist keine ganze Zahl.</translation>
+        </message>
+        <message>
+            <source>heavy body</source>
+            <translation>pastos</translation>
+        </message>
+        <message>
+            <source>soft body</source>
+            <translation>weich</translation>
+        </message>
+        <message>
+            <source>fluid</source>
+            <translation>flüssig</translation>
+        </message>
+        <message>
+            <source>ink</source>
+            <translation>Tinte</translation>
+        </message>
+        <message>
+            <source>powder</source>
+            <translation>Pulver</translation>
+        </message>
+        <message>
+            <source>%1 of paint on %2: %3 wet, %4 dry.</source>
+            <translation>%1 Farbe auf %2: %3 nass, %4 trocken.</translation>
+        </message>
+        <message numerus="yes">
+            <source>From your own pours: %n so far, which took %1 times what was planned (%2 to %3).</source>
+            <translation>
+                <numerusform>Aus deinen Güssen: %n bisher, er brauchte das %1-Fache des Geplanten (%2 bis %3).</numerusform>
+                <numerusform>Aus deinen Güssen: %n bisher, sie brauchten das %1-Fache des Geplanten (%2 bis %3).</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Your own amounts for this technique.</source>
+            <translation>Deine eigenen Mengen für diese Technik.</translation>
+        </message>
+        <message>
+            <source>Our guess to begin with; change it as you know better.</source>
+            <translation>Unsere Schätzung für den Anfang; ändern, wer es besser weiß.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Too few pours to tell how much yours take: %n of three.</source>
+            <translation>
+                <numerusform>Zu wenige Güsse, um zu sagen, wie viel deine brauchen: %n von drei.</numerusform>
+                <numerusform>Zu wenige Güsse, um zu sagen, wie viel deine brauchen: %n von drei.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The film stays while you tilt.</source>
+            <translation>Der Film bleibt beim Kippen liegen.</translation>
+        </message>
+        <message>
+            <source>While you tilt, %1 to %2 of it run off: the more, the thinner the paint.</source>
+            <translation>Beim Kippen laufen %1 bis %2 davon ab: je dünner die Farbe, desto mehr.</translation>
+        </message>
+        <message>
+            <source>Too much: more than half of it runs off a tilted canvas.</source>
+            <translation>Zu viel: Mehr als die Hälfte läuft von einer gekippten Leinwand.</translation>
+        </message>
+        <message>
+            <source>%1 of %2 (%3)</source>
+            <translation>%1 %2 (%3)</translation>
+        </message>
+        <message>
+            <source>paint</source>
+            <translation>Farbe</translation>
+        </message>
+        <message>
+            <source>medium</source>
+            <translation>Medium</translation>
+        </message>
+        <message>
+            <source>flow additive</source>
+            <translation>Fließmittel</translation>
+        </message>
+        <message>
+            <source>%1 from the shelf</source>
+            <translation>%1 aus dem Regal</translation>
+        </message>
+        <message>
+            <source>keep %1 back unthinned</source>
+            <translation>%1 unverdünnt aufheben</translation>
+        </message>
+        <message>
+            <source>Make %1: %2 of base (%3) and %4 of varnish (%5).</source>
+            <translation>%1 machen: %2 Basis (%3) und %4 Lack (%5).</translation>
+        </message>
+        <message>
+            <source>%1 more come from the shelf.</source>
+            <translation>%1 weitere kommen aus dem Regal.</translation>
+        </message>
+        <message>
+            <source>Fold it, strain it, let it rest, and test it once like a cup.</source>
+            <translation>Unterheben, sieben, ruhen lassen und einmal wie einen Becher testen.</translation>
+        </message>
+        <message>
+            <source>buy %1</source>
+            <translation>%1 kaufen</translation>
+        </message>
+        <message>
+            <source>enough</source>
+            <translation>reicht</translation>
+        </message>
+        <message numerus="yes">
+            <source>buy %n container(s) for %1</source>
+            <translation>
+                <numerusform>%n Gebinde für %1 kaufen</numerusform>
+                <numerusform>%n Gebinde für %1 kaufen</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>A picture costs %1 in paint.</source>
+            <translation>Ein Bild kostet %1 an Farbe.</translation>
+        </message>
+        <message>
+            <source>What a picture costs is known once every supply has a container and a price.</source>
+            <translation>Was ein Bild kostet, steht fest, sobald alles ein Gebinde und einen Preis hat.</translation>
+        </message>
+        <message>
+            <source>keeps until %1</source>
+            <translation>hält bis %1</translation>
+        </message>
+        <message>
+            <source>use it first, by %1</source>
+            <translation>zuerst verbrauchen, bis %1</translation>
+        </message>
+        <message>
+            <source>overdue: smell, strain and test it, or throw it away</source>
+            <translation>überfällig: riechen, sieben und testen, oder wegwerfen</translation>
+        </message>
+        <message>
+            <source>This cup holds only %1: take a larger one, or make it in turns.</source>
+            <translation>Dieser Becher fasst nur %1: einen größeren nehmen oder in mehreren Gängen machen.</translation>
+        </message>
+        <message>
+            <source>In this cup: base up to %1 %3, then varnish up to %2 %3, measured inside from the bottom.</source>
+            <translation>In diesem Becher: Basis bis %1 %3, dann Lack bis %2 %3, innen vom Boden gemessen.</translation>
+        </message>
+        <message>
+            <source>Bubbles of %1 need at least %2 to %3 minutes to rise, the thicker the longer; small ones hours.</source>
+            <translation>Blasen von %1 brauchen mindestens %2 bis %3 Minuten zum Aufsteigen, je dicker, desto länger; kleine Stunden.</translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::PrintRoom</name>
+        <message numerus="yes">
+            <source>%n photo(s) could not be read and are left out.</source>
+            <translation>
+                <numerusform>%n Foto war nicht zu lesen und fehlt.</numerusform>
+                <numerusform>%n Fotos waren nicht zu lesen und fehlen.</numerusform>
+            </translation>
         </message>
     </context>
     <context>

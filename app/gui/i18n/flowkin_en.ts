@@ -83,4 +83,62 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>flowkin::JournalReader</name>
+        <message numerus="yes">
+            <source>%n pour(s)</source>
+            <translation>
+                <numerusform>%n pour</numerusform>
+                <numerusform>%n pours</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n judged</source>
+            <translation>
+                <numerusform>%n judged</numerusform>
+                <numerusform>%n judged</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n film(s)</source>
+            <translation>
+                <numerusform>%n film</numerusform>
+                <numerusform>%n films</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::Planner</name>
+        <message numerus="yes">
+            <source>From your own pours: %n so far, which took %1 times what was planned (%2 to %3).</source>
+            <translation>
+                <numerusform>From your own pours: %n so far, which took %1 times what was planned (%2 to %3).</numerusform>
+                <numerusform>From your own pours: %n so far, which took %1 times what was planned (%2 to %3).</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Too few pours to tell how much yours take: %n of three.</source>
+            <translation>
+                <numerusform>Too few pours to tell how much yours take: %n of three.</numerusform>
+                <numerusform>Too few pours to tell how much yours take: %n of three.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>buy %n container(s) for %1</source>
+            <translation>
+                <numerusform>buy %n container for %1</numerusform>
+                <numerusform>buy %n containers for %1</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::PrintRoom</name>
+        <message numerus="yes">
+            <source>%n photo(s) could not be read and are left out.</source>
+            <translation>
+                <numerusform>%n photo could not be read and is left out.</numerusform>
+                <numerusform>%n photos could not be read and are left out.</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

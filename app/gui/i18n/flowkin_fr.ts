@@ -39,6 +39,10 @@
             <source>Undo</source>
             <translation>Annuler</translation>
         </message>
+        <message>
+            <source>Last check</source>
+            <translation>Dernier contrôle</translation>
+        </message>
     </context>
     <context>
         <name>ClipsScreen</name>
@@ -273,6 +277,13 @@
         </message>
     </context>
     <context>
+        <name>DayPage</name>
+        <message>
+            <source>Causes commonly named, held against that day; none is proven by it.</source>
+            <translation>Causes couramment citées, confrontées à ce jour ; aucune n’est prouvée par là.</translation>
+        </message>
+    </context>
+    <context>
         <name>FilmScreen</name>
         <message>
             <source>Film</source>
@@ -329,6 +340,46 @@
             <source>%1 s</source>
             <translation>%1 s</translation>
         </message>
+        <message>
+            <source>%1 oz</source>
+            <translation>%1 oz</translation>
+        </message>
+        <message>
+            <source>%1 g</source>
+            <translation>%1 g</translation>
+        </message>
+        <message>
+            <source>in</source>
+            <translation>po</translation>
+        </message>
+        <message>
+            <source>cm</source>
+            <translation>cm</translation>
+        </message>
+        <message>
+            <source>%1 in</source>
+            <translation>%1 po</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>%1 in²</source>
+            <translation>%1 po²</translation>
+        </message>
+        <message>
+            <source>%1 cm²</source>
+            <translation>%1 cm²</translation>
+        </message>
+        <message>
+            <source>fl oz/ft²</source>
+            <translation>fl oz/ft²</translation>
+        </message>
+        <message>
+            <source>mL/m²</source>
+            <translation>mL/m²</translation>
+        </message>
     </context>
     <context>
         <name>FrameGuide</name>
@@ -351,6 +402,236 @@
         <message>
             <source>ruler</source>
             <translation>règle</translation>
+        </message>
+    </context>
+    <context>
+        <name>JournalScreen</name>
+        <message>
+            <source>Journal</source>
+            <translation>Journal</translation>
+        </message>
+        <message>
+            <source>A photo of it</source>
+            <translation>Une photo</translation>
+        </message>
+        <message>
+            <source>Find a day by its words</source>
+            <translation>Trouver un jour par ses mots</translation>
+        </message>
+        <message>
+            <source>find: a name, a colour, a fault, anything written</source>
+            <translation>chercher : nom, couleur, défaut, tout ce qui est écrit</translation>
+        </message>
+        <message>
+            <source>Nothing found.</source>
+            <translation>Rien trouvé.</translation>
+        </message>
+        <message>
+            <source>No day yet. The first cup on the bench begins one.</source>
+            <translation>Encore aucun jour. Le premier gobelet sur l’établi en commence un.</translation>
+        </message>
+        <message>
+            <source>Take away</source>
+            <translation>Retirer</translation>
+        </message>
+        <message>
+            <source>Lay beside</source>
+            <translation>Mettre à côté</translation>
+        </message>
+        <message>
+            <source>Write to this day</source>
+            <translation>Écrire à ce jour</translation>
+        </message>
+        <message>
+            <source>Poured</source>
+            <translation>Coulé</translation>
+        </message>
+        <message>
+            <source>Photo</source>
+            <translation>Photo</translation>
+        </message>
+        <message>
+            <source>Fault</source>
+            <translation>Défaut</translation>
+        </message>
+        <message>
+            <source>How it turned out</source>
+            <translation>Le résultat</translation>
+        </message>
+        <message>
+            <source>Cell test</source>
+            <translation>Test de cellules</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Note</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <translation>Annuler</translation>
+        </message>
+        <message>
+            <source>Used (%1)</source>
+            <translation>Utilisé (%1)</translation>
+        </message>
+        <message>
+            <source>How much was used</source>
+            <translation>Combien a été utilisé</translation>
+        </message>
+        <message>
+            <source>Humidity (%)</source>
+            <translation>Humidité (%)</translation>
+        </message>
+        <message>
+            <source>Humidity of the room, per cent</source>
+            <translation>Humidité de la pièce, pour cent</translation>
+        </message>
+        <message>
+            <source>Mixes rested (min)</source>
+            <translation>Repos des mélanges (min)</translation>
+        </message>
+        <message>
+            <source>How long the mixes rested, minutes</source>
+            <translation>Repos des mélanges, minutes</translation>
+        </message>
+        <message>
+            <source>Strained</source>
+            <translation>Filtré</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>non précisé</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>oui</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>non</translation>
+        </message>
+        <message>
+            <source>Anything else</source>
+            <translation>Autre chose</translation>
+        </message>
+        <message>
+            <source>Write down the pour</source>
+            <translation>Noter la coulée</translation>
+        </message>
+        <message>
+            <source>When it was taken</source>
+            <translation>Quand elle a été prise</translation>
+        </message>
+        <message>
+            <source>wet</source>
+            <translation>mouillé</translation>
+        </message>
+        <message>
+            <source>dry</source>
+            <translation>sec</translation>
+        </message>
+        <message>
+            <source>a month later</source>
+            <translation>un mois après</translation>
+        </message>
+        <message>
+            <source>Choose the photo …</source>
+            <translation>Choisir la photo …</translation>
+        </message>
+        <message>
+            <source>What is seen</source>
+            <translation>Ce qui se voit</translation>
+        </message>
+        <message>
+            <source>Where, how much</source>
+            <translation>Où, combien</translation>
+        </message>
+        <message>
+            <source>where, how much</source>
+            <translation>où, combien</translation>
+        </message>
+        <message>
+            <source>Write it down</source>
+            <translation>Noter</translation>
+        </message>
+        <message>
+            <source>Why</source>
+            <translation>Pourquoi</translation>
+        </message>
+        <message>
+            <source>why</source>
+            <translation>pourquoi</translation>
+        </message>
+        <message>
+            <source>well</source>
+            <translation>bien</translation>
+        </message>
+        <message>
+            <source>fair</source>
+            <translation>moyen</translation>
+        </message>
+        <message>
+            <source>badly</source>
+            <translation>mal</translation>
+        </message>
+        <message>
+            <source>What the drop does</source>
+            <translation>Ce que fait la goutte</translation>
+        </message>
+        <message>
+            <source>lacing: it works</source>
+            <translation>dentelle : il agit</translation>
+        </message>
+        <message>
+            <source>nothing</source>
+            <translation>rien</translation>
+        </message>
+        <message>
+            <source>sits as a blob: too thick</source>
+            <translation>reste en pâté : trop épais</translation>
+        </message>
+        <message>
+            <source>sinks or foams: too thin</source>
+            <translation>coule ou mousse : trop fluide</translation>
+        </message>
+        <message>
+            <source>After (s)</source>
+            <translation>Après (s)</translation>
+        </message>
+        <message>
+            <source>Seconds from drop to verdict</source>
+            <translation>Secondes de la goutte au verdict</translation>
+        </message>
+        <message>
+            <source>Activator cup</source>
+            <translation>Gobelet d’activateur</translation>
+        </message>
+        <message>
+            <source>The note</source>
+            <translation>La note</translation>
+        </message>
+        <message>
+            <source>What is due</source>
+            <translation>À faire</translation>
+        </message>
+        <message>
+            <source>What your pours teach</source>
+            <translation>Ce qu’enseignent vos coulées</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastLook</name>
+        <message>
+            <source>Holds back.</source>
+            <translation>Retient.</translation>
+        </message>
+        <message>
+            <source>Mind.</source>
+            <translation>Attention.</translation>
+        </message>
+        <message>
+            <source>Back to the bench</source>
+            <translation>Retour à l’établi</translation>
         </message>
     </context>
     <context>
@@ -386,6 +667,424 @@
         <message>
             <source>Settings</source>
             <translation>Réglages</translation>
+        </message>
+        <message>
+            <source>Plan</source>
+            <translation>Plan</translation>
+        </message>
+        <message>
+            <source>Journal</source>
+            <translation>Journal</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Imprimer</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanScreen</name>
+        <message>
+            <source>Plan</source>
+            <translation>Plan</translation>
+        </message>
+        <message>
+            <source>Keep the plan as</source>
+            <translation>Garder le plan sous</translation>
+        </message>
+        <message>
+            <source>Canvas</source>
+            <translation>Toile</translation>
+        </message>
+        <message>
+            <source>Shape</source>
+            <translation>Forme</translation>
+        </message>
+        <message>
+            <source>rectangle</source>
+            <translation>rectangle</translation>
+        </message>
+        <message>
+            <source>round</source>
+            <translation>ronde</translation>
+        </message>
+        <message>
+            <source>Diameter (%1)</source>
+            <translation>Diamètre (%1)</translation>
+        </message>
+        <message>
+            <source>Length (%1)</source>
+            <translation>Longueur (%1)</translation>
+        </message>
+        <message>
+            <source>Length or diameter</source>
+            <translation>Longueur ou diamètre</translation>
+        </message>
+        <message>
+            <source>Width (%1)</source>
+            <translation>Largeur (%1)</translation>
+        </message>
+        <message>
+            <source>Width</source>
+            <translation>Largeur</translation>
+        </message>
+        <message>
+            <source>Depth (%1)</source>
+            <translation>Profondeur (%1)</translation>
+        </message>
+        <message>
+            <source>Depth</source>
+            <translation>Profondeur</translation>
+        </message>
+        <message>
+            <source>How many</source>
+            <translation>Combien</translation>
+        </message>
+        <message>
+            <source>How many canvases</source>
+            <translation>Combien de toiles</translation>
+        </message>
+        <message>
+            <source>paint the sides too</source>
+            <translation>peindre aussi les côtés</translation>
+        </message>
+        <message>
+            <source>Technique</source>
+            <translation>Technique</translation>
+        </message>
+        <message>
+            <source>Way of pouring</source>
+            <translation>Façon de couler</translation>
+        </message>
+        <message>
+            <source>Base coat (%1)</source>
+            <translation>Couche de base (%1)</translation>
+        </message>
+        <message>
+            <source>Base coat on the canvas</source>
+            <translation>Couche de base sur la toile</translation>
+        </message>
+        <message>
+            <source>Colours (%1)</source>
+            <translation>Couleurs (%1)</translation>
+        </message>
+        <message>
+            <source>Colours on the canvas</source>
+            <translation>Couleurs sur la toile</translation>
+        </message>
+        <message>
+            <source>Activator (%1)</source>
+            <translation>Activateur (%1)</translation>
+        </message>
+        <message>
+            <source>Activator on the canvas</source>
+            <translation>Activateur sur la toile</translation>
+        </message>
+        <message>
+            <source>Keep these amounts</source>
+            <translation>Garder ces quantités</translation>
+        </message>
+        <message>
+            <source>Back to the starting amounts</source>
+            <translation>Revenir aux quantités de départ</translation>
+        </message>
+        <message>
+            <source>Colours</source>
+            <translation>Couleurs</translation>
+        </message>
+        <message>
+            <source>Body of %1</source>
+            <translation>Corps de %1</translation>
+        </message>
+        <message>
+            <source>parts</source>
+            <translation>parts</translation>
+        </message>
+        <message>
+            <source>Parts of %1</source>
+            <translation>Parts de %1</translation>
+        </message>
+        <message>
+            <source>Leave out</source>
+            <translation>Écarter</translation>
+        </message>
+        <message>
+            <source>Leave out %1</source>
+            <translation>Écarter %1</translation>
+        </message>
+        <message>
+            <source>Name of another colour</source>
+            <translation>Nom d’une autre couleur</translation>
+        </message>
+        <message>
+            <source>another colour</source>
+            <translation>autre couleur</translation>
+        </message>
+        <message>
+            <source>Add it</source>
+            <translation>L’ajouter</translation>
+        </message>
+        <message>
+            <source>Take those of the bench</source>
+            <translation>Prendre celles de l’établi</translation>
+        </message>
+        <message>
+            <source>First mixes, before any water</source>
+            <translation>Premiers mélanges, avant toute eau</translation>
+        </message>
+        <message>
+            <source>Pouring medium</source>
+            <translation>Médium de coulage</translation>
+        </message>
+        <message>
+            <source>Parts of base</source>
+            <translation>Parts de base</translation>
+        </message>
+        <message>
+            <source>Parts of varnish</source>
+            <translation>Parts de vernis</translation>
+        </message>
+        <message>
+            <source>Measured by</source>
+            <translation>Mesuré en</translation>
+        </message>
+        <message>
+            <source>volume</source>
+            <translation>volume</translation>
+        </message>
+        <message>
+            <source>weight</source>
+            <translation>poids</translation>
+        </message>
+        <message>
+            <source>To spare</source>
+            <translation>Marge et pertes</translation>
+        </message>
+        <message>
+            <source>Kept back unthinned (%)</source>
+            <translation>Gardé non dilué (%)</translation>
+        </message>
+        <message>
+            <source>Kept back unthinned, per cent</source>
+            <translation>Gardé non dilué, pour cent</translation>
+        </message>
+        <message>
+            <source>Lost to cups and sticks (%)</source>
+            <translation>Perte en gobelets (%)</translation>
+        </message>
+        <message>
+            <source>Lost to cups and sticks, per cent</source>
+            <translation>Perte en gobelets et bâtons, pour cent</translation>
+        </message>
+        <message>
+            <source>Water expected (%)</source>
+            <translation>Eau attendue (%)</translation>
+        </message>
+        <message>
+            <source>Water expected, per cent</source>
+            <translation>Eau attendue, pour cent</translation>
+        </message>
+        <message>
+            <source>Tests of each cup</source>
+            <translation>Tests par gobelet</translation>
+        </message>
+        <message>
+            <source>To have ready</source>
+            <translation>À préparer</translation>
+        </message>
+        <message>
+            <source>at hand (%1)</source>
+            <translation>sous la main (%1)</translation>
+        </message>
+        <message>
+            <source>At hand of %1</source>
+            <translation>Sous la main : %1</translation>
+        </message>
+        <message>
+            <source>container (%1)</source>
+            <translation>contenant (%1)</translation>
+        </message>
+        <message>
+            <source>Container of %1</source>
+            <translation>Contenant de %1</translation>
+        </message>
+        <message>
+            <source>its price</source>
+            <translation>son prix</translation>
+        </message>
+        <message>
+            <source>Price of a container of %1</source>
+            <translation>Prix d’un contenant de %1</translation>
+        </message>
+        <message>
+            <source>Left over on the shelf</source>
+            <translation>Restes sur l’étagère</translation>
+        </message>
+        <message>
+            <source>use what the book knows: left-overs and your earlier pours</source>
+            <translation>utiliser ce que sait le carnet : restes et coulées précédentes</translation>
+        </message>
+        <message>
+            <source>Gone</source>
+            <translation>Fini</translation>
+        </message>
+        <message>
+            <source>%1 is gone</source>
+            <translation>%1 est fini</translation>
+        </message>
+        <message>
+            <source>What is left over</source>
+            <translation>Ce qui reste</translation>
+        </message>
+        <message>
+            <source>What it is</source>
+            <translation>Ce que c’est</translation>
+        </message>
+        <message>
+            <source>colour</source>
+            <translation>couleur</translation>
+        </message>
+        <message>
+            <source>base coat</source>
+            <translation>couche de base</translation>
+        </message>
+        <message>
+            <source>activator</source>
+            <translation>activateur</translation>
+        </message>
+        <message>
+            <source>pouring medium</source>
+            <translation>médium de coulage</translation>
+        </message>
+        <message>
+            <source>How much (%1)</source>
+            <translation>Combien (%1)</translation>
+        </message>
+        <message>
+            <source>How much</source>
+            <translation>Combien</translation>
+        </message>
+        <message>
+            <source>thinned with water</source>
+            <translation>dilué à l’eau</translation>
+        </message>
+        <message>
+            <source>Put it on the shelf</source>
+            <translation>Mettre sur l’étagère</translation>
+        </message>
+        <message>
+            <source>It is not gone</source>
+            <translation>Finalement pas fini</translation>
+        </message>
+        <message>
+            <source>Mind</source>
+            <translation>Attention</translation>
+        </message>
+        <message>
+            <source>Keep the plan as a file …</source>
+            <translation>Garder le plan en fichier …</translation>
+        </message>
+        <message>
+            <source>Cup, bottom (%1)</source>
+            <translation>Gobelet, fond (%1)</translation>
+        </message>
+        <message>
+            <source>Inner diameter of the cup at the bottom</source>
+            <translation>Diamètre intérieur du gobelet au fond</translation>
+        </message>
+        <message>
+            <source>Cup, rim (%1)</source>
+            <translation>Gobelet, bord (%1)</translation>
+        </message>
+        <message>
+            <source>Inner diameter of the cup at the rim</source>
+            <translation>Diamètre intérieur du gobelet au bord</translation>
+        </message>
+        <message>
+            <source>Cup, height (%1)</source>
+            <translation>Gobelet, hauteur (%1)</translation>
+        </message>
+        <message>
+            <source>Inner height of the cup</source>
+            <translation>Hauteur intérieure du gobelet</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintScreen</name>
+        <message>
+            <source>Print</source>
+            <translation>Imprimer</translation>
+        </message>
+        <message>
+            <source>Where the files go</source>
+            <translation>Où vont les fichiers</translation>
+        </message>
+        <message>
+            <source>Written: %1</source>
+            <translation>Écrit : %1</translation>
+        </message>
+        <message>
+            <source>Open it</source>
+            <translation>Ouvrir</translation>
+        </message>
+        <message>
+            <source>Of the day %1</source>
+            <translation>Du jour %1</translation>
+        </message>
+        <message>
+            <source>Of a day</source>
+            <translation>D’un jour</translation>
+        </message>
+        <message>
+            <source>The journal's open day; choose another one there.</source>
+            <translation>Le jour ouvert du journal ; choisissez-en un autre là-bas.</translation>
+        </message>
+        <message>
+            <source>Labels for the jars</source>
+            <translation>Étiquettes des bocaux</translation>
+        </message>
+        <message>
+            <source>Report with photos</source>
+            <translation>Rapport avec photos</translation>
+        </message>
+        <message>
+            <source>Of the plan</source>
+            <translation>Du plan</translation>
+        </message>
+        <message>
+            <source>Sheet for the bench</source>
+            <translation>Feuille d’établi</translation>
+        </message>
+        <message>
+            <source>Places in the class</source>
+            <translation>Places du cours</translation>
+        </message>
+        <message>
+            <source>What stands on top</source>
+            <translation>Ce qui figure en haut</translation>
+        </message>
+        <message>
+            <source>Handout for the class</source>
+            <translation>Document du cours</translation>
+        </message>
+        <message>
+            <source>Of all days</source>
+            <translation>De tous les jours</translation>
+        </message>
+        <message>
+            <source>Table (CSV)</source>
+            <translation>Tableau (CSV)</translation>
+        </message>
+        <message>
+            <source>Document (JSON)</source>
+            <translation>Document (JSON)</translation>
+        </message>
+        <message>
+            <source>A file of the same name is replaced. Printed pages are in English.</source>
+            <translation>Un fichier du même nom est remplacé. Les pages imprimées sont en anglais.</translation>
+        </message>
+        <message>
+            <source>Choose another folder …</source>
+            <translation>Choisir un autre dossier …</translation>
         </message>
     </context>
     <context>
@@ -1317,128 +2016,600 @@
             <translation>Le prévu et l’utilisé sont entre 0,1 mL et 1000 L.</translation>
         </message>
         <message>
-            <source>This water is hardly thinner than the target and cannot bring the cup there; use water or a thinner one.</source>
-            <translation>Cette eau est à peine plus fluide que le but et ne peut y amener le gobelet ; prenez plus fluide.</translation>
+            <source>%1 % added water in the wettest cup</source>
+            <translation>%1 % d’eau ajoutée dans le gobelet le plus aqueux</translation>
         </message>
         <message>
-            <source>This additive is hardly thinner than the target and cannot bring the cup there; use water or a thinner one.</source>
-            <translation>Cet additif est à peine plus fluide que le but et ne peut y amener le gobelet ; prenez de l’eau ou un plus fluide.</translation>
+            <source>%1 % added water; limits of %2 to %3 % are commonly quoted, none is proven for pours</source>
+            <translation>%1 % d’eau ajoutée ; on cite couramment des limites de %2 à %3 %, aucune n’est prouvée pour les coulées</translation>
         </message>
         <message>
-            <source>This medium is hardly thinner than the target and cannot bring the cup there; use water or a thinner one.</source>
-            <translation>Ce médium est à peine plus fluide que le but et ne peut y amener le gobelet ; prenez de l’eau ou un plus fluide.</translation>
+            <source>%1 % against %2 %; how much is too much nobody has published</source>
+            <translation>%1 % contre %2 % ; combien est trop, personne ne l’a publié</translation>
         </message>
         <message>
-            <source>Added water is %1 % of the cup: outside all commonly quoted advice (50 %); the binder is spread too thin.</source>
-            <translation>L’eau ajoutée fait %1 % du gobelet : hors de tous les conseils courants (50 %) ; le liant est trop étalé.</translation>
+            <source>%1 % humidity</source>
+            <translation>%1 % d’humidité</translation>
         </message>
         <message>
-            <source>Added water is %1 % of the cup: more than commonly quoted advice allows (30 %); go on with medium.</source>
-            <translation>L’eau ajoutée fait %1 % du gobelet : plus que ne le permettent les conseils courants (30 %) ; continuez avec du médium.</translation>
+            <source>%1 minutes of rest</source>
+            <translation>%1 minutes de repos</translation>
         </message>
         <message>
-            <source>Added water is %1 % of the cup: above the 20 % that commonly quoted advice calls safe for the film.</source>
-            <translation>L’eau ajoutée fait %1 % du gobelet : au-dessus des 20 % que les conseils courants disent sûrs pour le film.</translation>
+            <source>%1 minutes since it was stirred</source>
+            <translation>%1 minutes depuis qu’il a été remué</translation>
         </message>
         <message>
-            <source>Additive is %1 % of the cup: see what its label allows.</source>
-            <translation>L’additif fait %1 % du gobelet : voyez ce que permet son étiquette.</translation>
+            <source>%1 minutes since its last test; an open cup dries by a few per cent of its flow an hour</source>
+            <translation>%1 minutes depuis son dernier test ; un gobelet ouvert perd quelques pour cent d’écoulement par heure</translation>
         </message>
         <message>
-            <source>This cup holds %1 points more added liquid than another cup; they will dry and shrink differently.</source>
-            <translation>Ce gobelet contient %1 points de liquide ajouté de plus qu’un autre ; ils sécheront et se rétracteront différemment.</translation>
+            <source>%1 mm dry</source>
+            <translation>%1 mm sec</translation>
         </message>
         <message>
-            <source>This cup holds %1 points less added liquid than another cup; they will dry and shrink differently.</source>
-            <translation>Ce gobelet contient %1 points de liquide ajouté de moins qu’un autre ; ils sécheront et se rétracteront différemment.</translation>
+            <source>%1 mm dry; wall paint is asked to bear about %2 mm without cracks</source>
+            <translation>%1 mm sec ; on demande à une peinture murale environ %2 mm sans fissure</translation>
         </message>
         <message>
-            <source>The room is %1 degrees C warmer than when the base coat was tested; test the base coat again.</source>
-            <translation>La pièce est plus chaude de %1 °C que lors du test du fond ; testez le fond à nouveau.</translation>
+            <source>%1 mm wet</source>
+            <translation>%1 mm mouillé</translation>
         </message>
         <message>
-            <source>The room is %1 degrees C colder than when the base coat was tested; test the base coat again.</source>
-            <translation>La pièce est plus froide de %1 °C que lors du test du fond ; testez le fond à nouveau.</translation>
+            <source>%1 times the base coat (%2 to %3), aimed at %4</source>
+            <translation>%1 fois la couche de base (%2 à %3), visé %4</translation>
         </message>
         <message>
-            <source>The base coat was tested %1 hours ago; test it again.</source>
-            <translation>Le fond a été testé il y a %1 heures ; testez-le à nouveau.</translation>
+            <source>%1 °C in the room</source>
+            <translation>%1 °C dans la pièce</translation>
         </message>
         <message>
-            <source>The cup stood open for %1 minutes and has thickened; cover it and test again before adding.</source>
-            <translation>Le gobelet est resté ouvert %1 minutes et s’est épaissi ; couvrez-le et testez à nouveau avant d’ajouter.</translation>
+            <source>%1 °C; %2 to %3 are the usual room, below %4 the binder's lowest film-forming temperature is near</source>
+            <translation>%1 °C ; la pièce usuelle a %2 à %3, sous %4 la température minimale de formation du film est proche</translation>
         </message>
         <message>
-            <source>The test came %1 s after stirring; stir, wait 15 s and test, the same for every cup.</source>
-            <translation>Le test est venu %1 s après avoir remué ; remuez, attendez 15 s et testez, de même pour chaque gobelet.</translation>
+            <source>'%1' %2 (%3 to %4), aimed at %5</source>
+            <translation>« %1 » %2 (%3 à %4), visé %5</translation>
         </message>
         <message>
-            <source>The repair takes %1 mL of unthinned paint, more than is kept back; mix more of the same first.</source>
-            <translation>Le sauvetage demande %1 mL de peinture non diluée, plus que la réserve ; préparez d’abord plus de la même.</translation>
+            <source>'%1' and '%2' a factor of %3 apart</source>
+            <translation>« %1 » et « %2 » à un facteur %3 l’un de l’autre</translation>
         </message>
         <message>
-            <source>Another %1 mL of water would pass %2 % of the cup; thin on with medium.</source>
-            <translation>Encore %1 mL d’eau dépasseraient %2 % du gobelet ; continuez à diluer avec du médium.</translation>
+            <source>'%1' flows %2 times as slowly as '%3', both against what they aim at: where they meet, one may sink or slide.</source>
+            <translation>« %1 » coule %2 fois plus lentement que « %3 », chacun rapporté à son but : là où ils se touchent, l’un peut s’enfoncer ou glisser.</translation>
         </message>
         <message>
-            <source>One %1 (%2 mL) is too much at once for this cup; stop here, or film it again to know it better.</source>
-            <translation>Un %1 (%2 mL) est trop d’un coup pour ce gobelet ; arrêtez-vous là, ou filmez encore pour mieux savoir.</translation>
+            <source>'%1' holds much more added water than '%2': it dries later and thinner, and parts that dry at another rate are told to pull cracks open.</source>
+            <translation>« %1 » contient bien plus d’eau ajoutée que « %2 » : il sèche plus tard et plus mince, et des parties qui sèchent à un autre rythme ouvriraient des fissures.</translation>
         </message>
         <message>
-            <source>A step of %1 mL is too much at once for this cup; stop here, or film it again to know it better.</source>
-            <translation>Un pas de %1 mL est trop d’un coup pour ce gobelet ; arrêtez-vous là, ou filmez encore pour mieux savoir.</translation>
+            <source>'%1' is an ink and may start thinner than the base coat: it then takes body, not water.</source>
+            <translation>« %1 » est une encre et peut démarrer plus fluide que la couche de base : il lui faut alors du corps, pas d’eau.</translation>
         </message>
         <message>
-            <source>%1 pictures were damaged and partly filled in by the decoder.</source>
-            <translation>%1 images étaient abîmées et ont été complétées en partie à la lecture.</translation>
+            <source>'%1' is more than half a year old: smell it, strain it, and test its flow anew before it counts.</source>
+            <translation>« %1 » a plus de six mois : sentez-le, filtrez-le et retestez son écoulement avant de compter dessus.</translation>
         </message>
         <message>
-            <source>%1 pictures were lost: the file is damaged.</source>
-            <translation>%1 images sont perdues : le fichier est abîmé.</translation>
+            <source>'%1': its share must be above %2.</source>
+            <translation>« %1 » : sa part doit être supérieure à %2.</translation>
         </message>
         <message>
-            <source>%1 pictures were left out: their times do not rise or jump by minutes.</source>
-            <translation>%1 images ont été laissées de côté : leurs temps ne montent pas ou sautent de plusieurs minutes.</translation>
+            <source>A canvas must be 0 to 500 mm deep.</source>
+            <translation>Une toile doit avoir 0 à 500 mm de profondeur.</translation>
         </message>
         <message>
-            <source>One %1 (%2 mL) is too much at once for this cup; measure it out with a teaspoon instead.</source>
-            <translation>Un %1 (%2 mL) est trop d’un coup pour ce gobelet ; mesurez plutôt avec une cuillère à café.</translation>
+            <source>A canvas must measure between 10 mm and 10 m each way.</source>
+            <translation>Une toile doit mesurer entre 10 mm et 10 m par côté.</translation>
         </message>
         <message>
-            <source>A step of %1 mL is too much at once for this cup; measure it out with a teaspoon instead.</source>
-            <translation>Un pas de %1 mL est trop d’un coup pour ce gobelet ; mesurez plutôt avec une cuillère à café.</translation>
+            <source>A cell test takes 0 to 3600 seconds.</source>
+            <translation>Un test de cellules dure 0 à 3600 secondes.</translation>
         </message>
         <message>
-            <source>One %1 (%2 mL) is too much at once for this cup; measure it out with a quarter teaspoon instead.</source>
-            <translation>Un %1 (%2 mL) est trop d’un coup pour ce gobelet ; mesurez plutôt avec un quart de cuillère à café.</translation>
+            <source>A class has 1 to 500 places.</source>
+            <translation>Un cours compte 1 à 500 places.</translation>
         </message>
         <message>
-            <source>A step of %1 mL is too much at once for this cup; measure it out with a quarter teaspoon instead.</source>
-            <translation>Un pas de %1 mL est trop d’un coup pour ce gobelet ; mesurez plutôt avec un quart de cuillère à café.</translation>
+            <source>A heavy colour lay on a light one.</source>
+            <translation>Une couleur lourde reposait sur une légère.</translation>
         </message>
         <message>
-            <source>One %1 (%2 mL) is too much at once for this cup; measure it out with 1 mL marks of a pipette instead.</source>
-            <translation>Un %1 (%2 mL) est trop d’un coup pour ce gobelet ; mesurez plutôt avec les traits de 1 mL d’une pipette.</translation>
+            <source>A jar in the brand book is damaged; restore a backup of it.</source>
+            <translation>Un bocal du carnet est endommagé ; restaurez une sauvegarde.</translation>
         </message>
         <message>
-            <source>A step of %1 mL is too much at once for this cup; measure it out with 1 mL marks of a pipette instead.</source>
-            <translation>Un pas de %1 mL est trop d’un coup pour ce gobelet ; mesurez plutôt avec les traits de 1 mL d’une pipette.</translation>
+            <source>A jar must hold 0.1 mL to 1000 L.</source>
+            <translation>Un bocal doit contenir de 0,1 mL à 1000 L.</translation>
         </message>
         <message>
-            <source>One %1 (%2 mL) is too much at once for this cup; measure it out with 0.1 mL marks of a pipette instead.</source>
-            <translation>Un %1 (%2 mL) est trop d’un coup pour ce gobelet ; mesurez plutôt avec les traits de 0,1 mL d’une pipette.</translation>
+            <source>A name holds at most 200 bytes.</source>
+            <translation>Un nom compte au plus 200 octets.</translation>
         </message>
         <message>
-            <source>A step of %1 mL is too much at once for this cup; measure it out with 0.1 mL marks of a pipette instead.</source>
-            <translation>Un pas de %1 mL est trop d’un coup pour ce gobelet ; mesurez plutôt avec les traits de 0,1 mL d’une pipette.</translation>
+            <source>A price needs the container's volume above 0 and an amount of 0 or more.</source>
+            <translation>Un prix demande un contenant au-dessus de 0 et un montant de 0 ou plus.</translation>
         </message>
         <message>
-            <source>One %1 (%2 mL) is too much at once for this cup; measure it out with drops instead.</source>
-            <translation>Un %1 (%2 mL) est trop d’un coup pour ce gobelet ; mesurez plutôt avec des gouttes.</translation>
+            <source>Additive to one part of paint must be 0 to 100.</source>
+            <translation>L’additif pour une part de peinture doit être de 0 à 100.</translation>
         </message>
         <message>
-            <source>A step of %1 mL is too much at once for this cup; measure it out with drops instead.</source>
-            <translation>Un pas de %1 mL est trop d’un coup pour ce gobelet ; mesurez plutôt avec des gouttes.</translation>
+            <source>Air was whipped in.</source>
+            <translation>De l’air a été battu dedans.</translation>
+        </message>
+        <message>
+            <source>Alcohol and solvents catch fire from a spark at room temperature: no flame, heat gun or switch near them until the room is aired; follow the label.</source>
+            <translation>Alcool et solvants s’enflamment d’une étincelle à température ambiante : ni flamme, ni pistolet, ni interrupteur près d’eux avant d’avoir aéré ; suivez l’étiquette.</translation>
+        </message>
+        <message>
+            <source>Blowing for long makes dizzy: pause, and never draw breath through the straw.</source>
+            <translation>Souffler longtemps étourdit : faites des pauses et n’inspirez jamais par la paille.</translation>
+        </message>
+        <message>
+            <source>Dry air, a fan or the sun dried the skin too fast.</source>
+            <translation>Air sec, ventilateur ou soleil ont séché la peau trop vite.</translation>
+        </message>
+        <message>
+            <source>Gloves, good air, no food or drink at the bench. Follow the label and safety data sheet of every product; ask trained people where in doubt.</source>
+            <translation>Gants, bon air, ni nourriture ni boisson à l’établi. Suivez l’étiquette et la fiche de sécurité de chaque produit ; en cas de doute, demandez à des personnes formées.</translation>
+        </message>
+        <message>
+            <source>Grease or silicone lay between the coats.</source>
+            <translation>Il y avait de la graisse ou du silicone entre les couches.</translation>
+        </message>
+        <message>
+            <source>It dried on a slope, so that pools stood deeper.</source>
+            <translation>Cela a séché en pente, les flaques étaient plus profondes.</translation>
+        </message>
+        <message>
+            <source>It dried on a slope.</source>
+            <translation>Cela a séché en pente.</translation>
+        </message>
+        <message>
+            <source>It flows %1 times as fast as aimed at: it may run off with the tilt, slide from what lies under it, or blend to mud.</source>
+            <translation>Il coule %1 fois plus vite que voulu : il peut s’écouler à l’inclinaison, glisser de son fond ou virer à la boue.</translation>
+        </message>
+        <message>
+            <source>It flows %1 times as slowly as aimed at: it may stand on its neighbours, sink into them as lumps, or leave a thicker film that dries later.</source>
+            <translation>Il coule %1 fois plus lentement que voulu : il peut rester posé sur ses voisins, s’y enfoncer en paquets ou laisser un film plus épais qui sèche plus tard.</translation>
+        </message>
+        <message>
+            <source>It has stood since its test and may have thickened: stir it and test it again.</source>
+            <translation>Il a reposé depuis son test et a pu épaissir : remuez et testez de nouveau.</translation>
+        </message>
+        <message>
+            <source>It has stood: stir it before it is poured.</source>
+            <translation>Il a reposé : remuez avant de couler.</translation>
+        </message>
+        <message>
+            <source>It is %1 °C colder than the base coat was; its flow will change as it comes to the room's temperature.</source>
+            <translation>Il est %1 °C plus froid que ne l’était la couche de base ; son écoulement changera jusqu’à la température de la pièce.</translation>
+        </message>
+        <message>
+            <source>It is %1 °C warmer than the base coat was; its flow will change as it comes to the room's temperature.</source>
+            <translation>Il est %1 °C plus chaud que ne l’était la couche de base ; son écoulement changera jusqu’à la température de la pièce.</translation>
+        </message>
+        <message>
+            <source>It may match, but its tests are not exact enough to tell: film it once more.</source>
+            <translation>Il est peut-être accordé, mais ses tests ne sont pas assez précis : filmez-le encore une fois.</translation>
+        </message>
+        <message>
+            <source>It needs a name.</source>
+            <translation>Il faut un nom.</translation>
+        </message>
+        <message>
+            <source>It was poured over a picture that was not dry.</source>
+            <translation>On a coulé sur un tableau qui n’était pas sec.</translation>
+        </message>
+        <message>
+            <source>It was tilted too far or too long.</source>
+            <translation>On a incliné trop fort ou trop longtemps.</translation>
+        </message>
+        <message>
+            <source>It was tilted too far.</source>
+            <translation>On a trop incliné.</translation>
+        </message>
+        <message>
+            <source>Its tests are not exact enough to tell: film it once more.</source>
+            <translation>Ses tests ne sont pas assez précis : filmez-le encore une fois.</translation>
+        </message>
+        <message>
+            <source>Keep cables of lamp and camera off the table and hands dry; mains and water do not go together.</source>
+            <translation>Gardez les câbles de lampe et de caméra hors de la table et les mains sèches ; secteur et eau ne vont pas ensemble.</translation>
+        </message>
+        <message>
+            <source>Layers of unlike flow dried at unlike rates.</source>
+            <translation>Des couches d’écoulement inégal ont séché à des rythmes inégaux.</translation>
+        </message>
+        <message>
+            <source>Loosen it with a little medium first, press out the lumps, then add the rest.</source>
+            <translation>D’abord l’assouplir avec un peu de médium, écraser les grumeaux, puis ajouter le reste.</translation>
+        </message>
+        <message>
+            <source>Mark paint cups and bottles, water bottles too; a container that held paint is never used for food again. Keep children and animals away.</source>
+            <translation>Marquez gobelets et flacons, ceux d’eau aussi ; un récipient qui a contenu de la peinture ne sert plus jamais aux aliments. Éloignez enfants et animaux.</translation>
+        </message>
+        <message>
+            <source>May need no water at all.</source>
+            <translation>N’a peut-être besoin d’aucune eau.</translation>
+        </message>
+        <message>
+            <source>More water than any advice allows: the film may be weak and hold badly.</source>
+            <translation>Plus d’eau qu’aucun conseil n’en admet : le film peut être faible et mal tenir.</translation>
+        </message>
+        <message>
+            <source>Much water: the binder is spread thin, and the film may turn out chalky or weak.</source>
+            <translation>Beaucoup d’eau : le liant est étiré, le film peut devenir farineux ou faible.</translation>
+        </message>
+        <message>
+            <source>Neighbours flowed unlike.</source>
+            <translation>Les voisins coulaient inégalement.</translation>
+        </message>
+        <message>
+            <source>Nobody has measured how it flows.</source>
+            <translation>Personne n’a mesuré son écoulement.</translation>
+        </message>
+        <message>
+            <source>Often too thin already: mix it into a thicker paint instead.</source>
+            <translation>Souvent déjà trop fluide : mélangez-la plutôt à une peinture plus épaisse.</translation>
+        </message>
+        <message>
+            <source>On small canvases more runs off: up to %1 L on a square metre is told for them (common practice).</source>
+            <translation>Sur les petites toiles il s’en écoule davantage : on parle de jusqu’à %1 L par mètre carré (usage courant).</translation>
+        </message>
+        <message>
+            <source>Opposite colours lay side by side.</source>
+            <translation>Des couleurs opposées étaient côte à côte.</translation>
+        </message>
+        <message>
+            <source>Paint and rinse water do not go into drains or ground: let them settle, use the clear part again, dry the rest. Local rules decide; colours with heavy metals are hazardous waste.</source>
+            <translation>Peinture et eau de rinçage ne vont ni à l’égout ni au sol : laissez décanter, réutilisez la partie claire, séchez le reste. Les règles locales décident ; les couleurs aux métaux lourds sont des déchets dangereux.</translation>
+        </message>
+        <message>
+            <source>Powder: raise no dust and wet it at once; some pigments harm when breathed. A dust mask is no respirator: what is needed stands on the label or is said by a professional.</source>
+            <translation>Poudre : pas de poussière, mouillez aussitôt ; certains pigments nuisent si on les respire. Un masque à poussière n’est pas un appareil respiratoire : ce qu’il faut est sur l’étiquette ou dit par un professionnel.</translation>
+        </message>
+        <message>
+            <source>Say how it turned out: your own match band is learned from it.</source>
+            <translation>Dites comment c’est venu : on en apprend l’accord dont vos tableaux ont besoin.</translation>
+        </message>
+        <message>
+            <source>Something was added since its last test, so its flow is not known.</source>
+            <translation>Quelque chose a été ajouté depuis son dernier test ; son écoulement n’est pas connu.</translation>
+        </message>
+        <message>
+            <source>Stir a little of the medium in first, then the rest.</source>
+            <translation>Incorporer d’abord un peu de médium, puis le reste.</translation>
+        </message>
+        <message>
+            <source>Straining was skipped.</source>
+            <translation>Le filtrage a été omis.</translation>
+        </message>
+        <message>
+            <source>Take a photo a month on: late cracks only show then.</source>
+            <translation>Prenez une photo un mois après : les fissures tardives ne se voient qu’alors.</translation>
+        </message>
+        <message>
+            <source>The activator was too thick.</source>
+            <translation>L’activateur était trop épais.</translation>
+        </message>
+        <message>
+            <source>The activator was too thin.</source>
+            <translation>L’activateur était trop fluide.</translation>
+        </message>
+        <message>
+            <source>The amounts follow your earlier pours: %1 pours of this kind took %2 times what was planned (%3 to %4).</source>
+            <translation>Les quantités suivent vos coulées précédentes : %1 de ce genre ont pris %2 fois ce qui était prévu (%3 à %4).</translation>
+        </message>
+        <message>
+            <source>The amounts follow your journal: %1 pours of this kind took %2 times what was planned (%3 to %4).</source>
+            <translation>Les quantités suivent votre journal : %1 coulées de ce genre ont pris %2 fois ce qui était prévu (%3 à %4).</translation>
+        </message>
+        <message>
+            <source>The colour was thicker than its ground.</source>
+            <translation>La couleur était plus épaisse que son fond.</translation>
+        </message>
+        <message>
+            <source>The colour was thinner than its ground.</source>
+            <translation>La couleur était plus fluide que son fond.</translation>
+        </message>
+        <message>
+            <source>The colours were too thin.</source>
+            <translation>Les couleurs étaient trop fluides.</translation>
+        </message>
+        <message>
+            <source>The dry film was bent.</source>
+            <translation>Le film sec a été plié.</translation>
+        </message>
+        <message>
+            <source>The factor of the plan must lie between 0.05 and 20.</source>
+            <translation>Le facteur du plan doit se situer entre 0,05 et 20.</translation>
+        </message>
+        <message>
+            <source>The film is thick: it skins over while it is wet below, which is the first cause named for crazing.</source>
+            <translation>Le film est épais : une peau se forme alors qu’il est mouillé dessous ; c’est la première cause citée des peaux déchirées.</translation>
+        </message>
+        <message>
+            <source>The film was thick.</source>
+            <translation>Le film était épais.</translation>
+        </message>
+        <message>
+            <source>The lower coat was chalky.</source>
+            <translation>La couche du dessous était farineuse.</translation>
+        </message>
+        <message>
+            <source>The mixes rested too short for the bubbles to rise.</source>
+            <translation>Les mélanges ont reposé trop peu pour que les bulles montent.</translation>
+        </message>
+        <message>
+            <source>The paint was too thick to level.</source>
+            <translation>La peinture était trop épaisse pour s’étaler.</translation>
+        </message>
+        <message>
+            <source>The paint was too thin and ran off.</source>
+            <translation>La peinture était trop fluide et s’est écoulée.</translation>
+        </message>
+        <message>
+            <source>The paints under it do not react, though the cup did.</source>
+            <translation>Les peintures dessous ne réagissent pas, alors que le gobelet réagissait.</translation>
+        </message>
+        <message>
+            <source>The reserve must be 0 to 100 %.</source>
+            <translation>La réserve doit être de 0 à 100 %.</translation>
+        </message>
+        <message>
+            <source>The room is cold: it dries slowly and skins over wet paint.</source>
+            <translation>La pièce est froide : cela sèche lentement et une peau se forme sur la peinture mouillée.</translation>
+        </message>
+        <message>
+            <source>The room is so cold that the film may not form.</source>
+            <translation>La pièce est si froide que le film risque de ne pas se former.</translation>
+        </message>
+        <message>
+            <source>The room was cold.</source>
+            <translation>La pièce était froide.</translation>
+        </message>
+        <message>
+            <source>The technique pours nothing.</source>
+            <translation>Cette technique ne coule rien.</translation>
+        </message>
+        <message>
+            <source>The waste must be 0 to 200 %.</source>
+            <translation>La perte doit être de 0 à 200 %.</translation>
+        </message>
+        <message>
+            <source>The water must be 0 to 50 %.</source>
+            <translation>L’eau doit être de 0 à 50 %.</translation>
+        </message>
+        <message>
+            <source>There is no canvas; give its size.</source>
+            <translation>Il n’y a pas de toile ; donnez sa taille.</translation>
+        </message>
+        <message>
+            <source>There is no cup to check; put the cups on the bench first.</source>
+            <translation>Il n’y a pas de gobelet à vérifier ; mettez d’abord les gobelets sur l’établi.</translation>
+        </message>
+        <message>
+            <source>There is no label to print.</source>
+            <translation>Il n’y a pas d’étiquette à imprimer.</translation>
+        </message>
+        <message>
+            <source>There is no such jar on the shelf.</source>
+            <translation>Ce bocal n’est pas sur l’étagère.</translation>
+        </message>
+        <message>
+            <source>There is not so much in this jar.</source>
+            <translation>Il n’y en a pas autant dans ce bocal.</translation>
+        </message>
+        <message>
+            <source>There must be 0 to 100 tests of a cup.</source>
+            <translation>Il faut 0 à 100 tests par gobelet.</translation>
+        </message>
+        <message>
+            <source>There must be 1 to 1000 canvases of a kind.</source>
+            <translation>Il faut 1 à 1000 toiles d’un même genre.</translation>
+        </message>
+        <message>
+            <source>There was oil or grease on the ground.</source>
+            <translation>Il y avait de l’huile ou de la graisse sur le fond.</translation>
+        </message>
+        <message>
+            <source>There was too little paint.</source>
+            <translation>Il y avait trop peu de peinture.</translation>
+        </message>
+        <message>
+            <source>They were mixed too much on the way to the canvas.</source>
+            <translation>Elles ont été trop mêlées avant la toile.</translation>
+        </message>
+        <message>
+            <source>Thinner parts dried at another rate and pulled the thicker ones open.</source>
+            <translation>Les parties plus minces ont séché autrement et ont ouvert les plus épaisses.</translation>
+        </message>
+        <message>
+            <source>Too few pours to tell how much more or less than planned yours take; three or more are needed.</source>
+            <translation>Trop peu de coulées pour dire combien de plus ou de moins que prévu vous utilisez ; il en faut trois ou plus.</translation>
+        </message>
+        <message>
+            <source>Too much water spread the binder thin.</source>
+            <translation>Trop d’eau a étiré le liant.</translation>
+        </message>
+        <message>
+            <source>Torch or heat gun: nothing that burns or gives off vapour nearby, no loose sleeves or hair, not over plastic cups, short passes, something to put out a fire at hand.</source>
+            <translation>Chalumeau ou pistolet à chaleur : rien d’inflammable ni de volatil à proximité, pas de manches ni de cheveux lâches, pas au-dessus de gobelets en plastique, passages courts, de quoi éteindre sous la main.</translation>
+        </message>
+        <message>
+            <source>Touch dry about now; leave it level and covered.</source>
+            <translation>À peu près sec au toucher ; laissez-le à plat et couvert.</translation>
+        </message>
+        <message>
+            <source>Two people carry a large wet canvas; wet paint on the floor is slippery.</source>
+            <translation>On porte à deux une grande toile mouillée ; la peinture au sol est glissante.</translation>
+        </message>
+        <message>
+            <source>Uncured resin and hardener can make the skin allergic for life; thin gloves protect little. Follow the data sheet and ask for the gloves it names.</source>
+            <translation>Résine et durcisseur non durcis peuvent rendre la peau allergique à vie ; les gants minces protègent peu. Suivez la fiche et demandez les gants qu’elle nomme.</translation>
+        </message>
+        <message>
+            <source>Varnish or resin not before this day, and only if it feels hard and cool no more; the varnish's own sheet decides.</source>
+            <translation>Vernis ou résine pas avant ce jour, et seulement si c’est dur et n’est plus frais ; la fiche du vernis décide.</translation>
+        </message>
+        <message>
+            <source>Very much water: a chalky, weak film and poor hold are warned of.</source>
+            <translation>Vraiment beaucoup d’eau : on met en garde contre un film farineux, faible, qui tient mal.</translation>
+        </message>
+        <message>
+            <source>Water is not counted: what you thin with comes on top.</source>
+            <translation>L’eau n’est pas comptée : ce qui dilue s’y ajoute.</translation>
+        </message>
+        <message>
+            <source>Wet it to a paste first and raise no dust; it settles, so stir before every test, and its sparkle can mislead the camera.</source>
+            <translation>D’abord mouiller en pâte sans faire de poussière ; elle se dépose, remuez donc avant chaque test, et ses reflets peuvent tromper la caméra.</translation>
+        </message>
+        <message>
+            <source>added water of every cup</source>
+            <translation>l’eau ajoutée de chaque gobelet</translation>
+        </message>
+        <message>
+            <source>bare</source>
+            <translation>toile visible</translation>
+        </message>
+        <message>
+            <source>base of the medium</source>
+            <translation>base du médium</translation>
+        </message>
+        <message>
+            <source>bloom</source>
+            <translation>fleur</translation>
+        </message>
+        <message>
+            <source>blown</source>
+            <translation>soufflé</translation>
+        </message>
+        <message>
+            <source>blown open on a thick pillow of base, then spun</source>
+            <translation>ouvert au souffle sur un épais coussin de base, puis tourné</translation>
+        </message>
+        <message>
+            <source>chalky</source>
+            <translation>farineux</translation>
+        </message>
+        <message>
+            <source>colours laid on a wet base and wiped over with an activator</source>
+            <translation>couleurs posées sur un fond mouillé puis balayées avec un activateur</translation>
+        </message>
+        <message>
+            <source>cracks</source>
+            <translation>fissures</translation>
+        </message>
+        <message>
+            <source>crazing</source>
+            <translation>peau déchirée</translation>
+        </message>
+        <message>
+            <source>flow additive</source>
+            <translation>additif d’écoulement</translation>
+        </message>
+        <message>
+            <source>how long ago every cup was tested</source>
+            <translation>depuis quand chaque gobelet est testé</translation>
+        </message>
+        <message>
+            <source>last test: %1 times the base coat (%2 to %3), aimed at %4</source>
+            <translation>dernier test : %1 fois la couche de base (%2 à %3), visé %4</translation>
+        </message>
+        <message>
+            <source>lost cells</source>
+            <translation>cellules perdues</translation>
+        </message>
+        <message>
+            <source>measured ratios; that this happens from %1 to %2 on is told in words, nobody has published numbers</source>
+            <translation>rapports mesurés ; que cela arrive à partir de %1 à %2 se raconte, personne n’a publié de chiffres</translation>
+        </message>
+        <message>
+            <source>muddy</source>
+            <translation>boueux</translation>
+        </message>
+        <message>
+            <source>no test of this cup</source>
+            <translation>aucun test de ce gobelet</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <translation>ouvert</translation>
+        </message>
+        <message>
+            <source>open, dirty or flip pour without a wet base</source>
+            <translation>coulée libre, mêlée ou retournée, sans fond mouillé</translation>
+        </message>
+        <message>
+            <source>paints change by %1 to %2 % a degree (the upper end after ASTM D4212)</source>
+            <translation>les peintures changent de %1 à %2 % par degré (le haut selon ASTM D4212)</translation>
+        </message>
+        <message>
+            <source>peeling</source>
+            <translation>se décolle</translation>
+        </message>
+        <message>
+            <source>pits</source>
+            <translation>cratères</translation>
+        </message>
+        <message>
+            <source>ring</source>
+            <translation>anneau</translation>
+        </message>
+        <message>
+            <source>ring or flip pour over a wet base</source>
+            <translation>coulée en anneau ou retournée sur un fond mouillé</translation>
+        </message>
+        <message>
+            <source>sag</source>
+            <translation>coulures au bord</translation>
+        </message>
+        <message>
+            <source>slid</source>
+            <translation>glissé</translation>
+        </message>
+        <message>
+            <source>sunk</source>
+            <translation>enfoncé</translation>
+        </message>
+        <message>
+            <source>swipe</source>
+            <translation>balayage</translation>
+        </message>
+        <message>
+            <source>temperature of every cup</source>
+            <translation>la température de chaque gobelet</translation>
+        </message>
+        <message>
+            <source>temperature of the room</source>
+            <translation>la température de la pièce</translation>
+        </message>
+        <message>
+            <source>the mixes were not strained</source>
+            <translation>les mélanges n’étaient pas filtrés</translation>
+        </message>
+        <message>
+            <source>the mixes were strained</source>
+            <translation>les mélanges étaient filtrés</translation>
+        </message>
+        <message>
+            <source>thickness of the film</source>
+            <translation>l’épaisseur du film</translation>
+        </message>
+        <message>
+            <source>thin colours blown out over a wet base</source>
+            <translation>couleurs fluides soufflées sur un fond mouillé</translation>
+        </message>
+        <message>
+            <source>varnish of the medium</source>
+            <translation>vernis du médium</translation>
+        </message>
+        <message>
+            <source>A cup's inner diameters and height must lie between 5 and 2000 mm.</source>
+            <translation>Les diamètres intérieurs et la hauteur d’un gobelet doivent se situer entre 5 et 2000 mm.</translation>
         </message>
     </context>
     <context>
@@ -1705,6 +2876,363 @@
         <message>
             <source>No brand has been learned yet: remember a paint once its cup matches.</source>
             <translation>Aucune marque apprise : retenir une peinture quand son gobelet est accordé.</translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::JournalReader</name>
+        <message numerus="yes">
+            <source>%n pour(s)</source>
+            <translation>
+                <numerusform>%n coulée</numerusform>
+                <numerusform>%n coulées</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n judged</source>
+            <translation>
+                <numerusform>%n jugée</numerusform>
+                <numerusform>%n jugées</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Your pictures bear a mismatch of about %1 (%2 to %3).</source>
+            <translation>Vos tableaux supportent un écart d’environ %1 (%2 à %3).</translation>
+        </message>
+        <message>
+            <source>How large a mismatch your pictures bear: too few pours to tell.</source>
+            <translation>L’écart que supportent vos tableaux : trop peu de coulées pour le dire.</translation>
+        </message>
+        <message>
+            <source>good pours lay at %1 (%2 to %3) of the base coat.</source>
+            <translation>les bonnes coulées étaient à %1 (%2 à %3) de la couche de base.</translation>
+        </message>
+        <message>
+            <source>too few pours to tell.</source>
+            <translation>trop peu de coulées pour le dire.</translation>
+        </message>
+        <message>
+            <source>you use %1 times what is planned (%2 to %3).</source>
+            <translation>vous utilisez %1 fois ce qui est prévu (%2 à %3).</translation>
+        </message>
+        <message>
+            <source>planned against used: too few pours to tell.</source>
+            <translation>prévu et utilisé : trop peu de coulées pour le dire.</translation>
+        </message>
+        <message>
+            <source>no cup of this day</source>
+            <translation>aucun gobelet de ce jour</translation>
+        </message>
+        <message>
+            <source>As planned now: %1, %2</source>
+            <translation>Comme prévu à présent : %1, %2</translation>
+        </message>
+        <message>
+            <source>room %1</source>
+            <translation>pièce %1</translation>
+        </message>
+        <message>
+            <source>%1 humidity</source>
+            <translation>%1 d’humidité</translation>
+        </message>
+        <message>
+            <source>poured %1</source>
+            <translation>coulé %1</translation>
+        </message>
+        <message>
+            <source>planned %1</source>
+            <translation>prévu %1</translation>
+        </message>
+        <message>
+            <source>used %1</source>
+            <translation>utilisé %1</translation>
+        </message>
+        <message>
+            <source>%1 wet</source>
+            <translation>%1 mouillé</translation>
+        </message>
+        <message>
+            <source>%1 dry</source>
+            <translation>%1 sec</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <translation>non mesuré</translation>
+        </message>
+        <message>
+            <source>%1 (%2 to %3), aimed at %4</source>
+            <translation>%1 (%2 à %3), visé %4</translation>
+        </message>
+        <message>
+            <source>%1 water</source>
+            <translation>%1 d’eau</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n film(s)</source>
+            <translation>
+                <numerusform>%n film</numerusform>
+                <numerusform>%n films</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>It turned out well.</source>
+            <translation>C’est bien venu.</translation>
+        </message>
+        <message>
+            <source>It turned out fair.</source>
+            <translation>C’est moyen.</translation>
+        </message>
+        <message>
+            <source>It turned out badly.</source>
+            <translation>C’est mal venu.</translation>
+        </message>
+        <message>
+            <source>%1: the photo is not found</source>
+            <translation>%1 : la photo est introuvable</translation>
+        </message>
+        <message>
+            <source>wet</source>
+            <translation>mouillé</translation>
+        </message>
+        <message>
+            <source>dry</source>
+            <translation>sec</translation>
+        </message>
+        <message>
+            <source>later</source>
+            <translation>plus tard</translation>
+        </message>
+        <message>
+            <source>cells</source>
+            <translation>cellules</translation>
+        </message>
+        <message>
+            <source>cell test: lacing</source>
+            <translation>test de cellules : dentelle</translation>
+        </message>
+        <message>
+            <source>cell test: nothing happens</source>
+            <translation>test de cellules : rien ne se passe</translation>
+        </message>
+        <message>
+            <source>cell test: too thick, a blob</source>
+            <translation>test de cellules : trop épais, un pâté</translation>
+        </message>
+        <message>
+            <source>cell test: too thin, drowned</source>
+            <translation>test de cellules : trop fluide, noyé</translation>
+        </message>
+        <message>
+            <source>after %1 s</source>
+            <translation>après %1 s</translation>
+        </message>
+        <message>
+            <source>fits</source>
+            <translation>concorde</translation>
+        </message>
+        <message>
+            <source>speaks against it</source>
+            <translation>parle contre</translation>
+        </message>
+        <message>
+            <source>'%1' is no number.</source>
+            <translation>« %1 » n’est pas un nombre.</translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::LastCheck</name>
+        <message>
+            <source>Nothing measured holds the pour back.</source>
+            <translation>Rien de mesuré ne retient la coulée.</translation>
+        </message>
+        <message>
+            <source>Do not pour yet.</source>
+            <translation>Ne coulez pas encore.</translation>
+        </message>
+        <message>
+            <source>measured</source>
+            <translation>mesuré</translation>
+        </message>
+        <message>
+            <source>follows from what was measured</source>
+            <translation>découle des mesures</translation>
+        </message>
+        <message>
+            <source>told by many, published by none</source>
+            <translation>beaucoup le disent, personne ne l’a publié</translation>
+        </message>
+        <message>
+            <source>Not known: %1.</source>
+            <translation>Inconnu : %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::Planner</name>
+        <message>
+            <source>Add a colour first, or take those of the bench.</source>
+            <translation>Ajoutez d’abord une couleur, ou prenez celles de l’établi.</translation>
+        </message>
+        <message>
+            <source>'%1' is no number.</source>
+            <translation>« %1 » n’est pas un nombre.</translation>
+        </message>
+        <message>
+            <source>'%1' is no whole number.</source>
+            <translation>« %1 » n’est pas un nombre entier.</translation>
+        </message>
+        <message>
+            <source>heavy body</source>
+            <translation>corps épais</translation>
+        </message>
+        <message>
+            <source>soft body</source>
+            <translation>corps souple</translation>
+        </message>
+        <message>
+            <source>fluid</source>
+            <translation>fluide</translation>
+        </message>
+        <message>
+            <source>ink</source>
+            <translation>encre</translation>
+        </message>
+        <message>
+            <source>powder</source>
+            <translation>poudre</translation>
+        </message>
+        <message>
+            <source>%1 of paint on %2: %3 wet, %4 dry.</source>
+            <translation>%1 de peinture sur %2 : %3 mouillé, %4 sec.</translation>
+        </message>
+        <message numerus="yes">
+            <source>From your own pours: %n so far, which took %1 times what was planned (%2 to %3).</source>
+            <translation>
+                <numerusform>D’après vos coulées : %n jusqu’ici, qui a pris %1 fois ce qui était prévu (%2 à %3).</numerusform>
+                <numerusform>D’après vos coulées : %n jusqu’ici, qui ont pris %1 fois ce qui était prévu (%2 à %3).</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Your own amounts for this technique.</source>
+            <translation>Vos propres quantités pour cette technique.</translation>
+        </message>
+        <message>
+            <source>Our guess to begin with; change it as you know better.</source>
+            <translation>Notre estimation pour commencer ; changez-la si vous savez mieux.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Too few pours to tell how much yours take: %n of three.</source>
+            <translation>
+                <numerusform>Trop peu de coulées pour dire ce que prennent les vôtres : %n sur trois.</numerusform>
+                <numerusform>Trop peu de coulées pour dire ce que prennent les vôtres : %n sur trois.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The film stays while you tilt.</source>
+            <translation>Le film reste pendant l’inclinaison.</translation>
+        </message>
+        <message>
+            <source>While you tilt, %1 to %2 of it run off: the more, the thinner the paint.</source>
+            <translation>Pendant l’inclinaison, %1 à %2 s’écoulent : d’autant plus que la peinture est fluide.</translation>
+        </message>
+        <message>
+            <source>Too much: more than half of it runs off a tilted canvas.</source>
+            <translation>Trop : plus de la moitié s’écoule d’une toile inclinée.</translation>
+        </message>
+        <message>
+            <source>%1 of %2 (%3)</source>
+            <translation>%1 de %2 (%3)</translation>
+        </message>
+        <message>
+            <source>paint</source>
+            <translation>peinture</translation>
+        </message>
+        <message>
+            <source>medium</source>
+            <translation>médium</translation>
+        </message>
+        <message>
+            <source>flow additive</source>
+            <translation>additif d’écoulement</translation>
+        </message>
+        <message>
+            <source>%1 from the shelf</source>
+            <translation>%1 de l’étagère</translation>
+        </message>
+        <message>
+            <source>keep %1 back unthinned</source>
+            <translation>garder %1 non dilué</translation>
+        </message>
+        <message>
+            <source>Make %1: %2 of base (%3) and %4 of varnish (%5).</source>
+            <translation>Faites %1 : %2 de base (%3) et %4 de vernis (%5).</translation>
+        </message>
+        <message>
+            <source>%1 more come from the shelf.</source>
+            <translation>%1 de plus viennent de l’étagère.</translation>
+        </message>
+        <message>
+            <source>Fold it, strain it, let it rest, and test it once like a cup.</source>
+            <translation>Incorporez, filtrez, laissez reposer et testez-le une fois comme un gobelet.</translation>
+        </message>
+        <message>
+            <source>buy %1</source>
+            <translation>acheter %1</translation>
+        </message>
+        <message>
+            <source>enough</source>
+            <translation>suffit</translation>
+        </message>
+        <message numerus="yes">
+            <source>buy %n container(s) for %1</source>
+            <translation>
+                <numerusform>acheter %n contenant pour %1</numerusform>
+                <numerusform>acheter %n contenants pour %1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>A picture costs %1 in paint.</source>
+            <translation>Un tableau coûte %1 de peinture.</translation>
+        </message>
+        <message>
+            <source>What a picture costs is known once every supply has a container and a price.</source>
+            <translation>Le coût d’un tableau sera connu quand tout aura un contenant et un prix.</translation>
+        </message>
+        <message>
+            <source>keeps until %1</source>
+            <translation>se garde jusqu’au %1</translation>
+        </message>
+        <message>
+            <source>use it first, by %1</source>
+            <translation>à utiliser d’abord, avant le %1</translation>
+        </message>
+        <message>
+            <source>overdue: smell, strain and test it, or throw it away</source>
+            <translation>dépassé : sentez, filtrez et testez, ou jetez</translation>
+        </message>
+        <message>
+            <source>This cup holds only %1: take a larger one, or make it in turns.</source>
+            <translation>Ce gobelet ne contient que %1 : prenez-en un plus grand ou faites-le en plusieurs fois.</translation>
+        </message>
+        <message>
+            <source>In this cup: base up to %1 %3, then varnish up to %2 %3, measured inside from the bottom.</source>
+            <translation>Dans ce gobelet : base jusqu’à %1 %3, puis vernis jusqu’à %2 %3, mesuré à l’intérieur depuis le fond.</translation>
+        </message>
+        <message>
+            <source>Bubbles of %1 need at least %2 to %3 minutes to rise, the thicker the longer; small ones hours.</source>
+            <translation>Des bulles de %1 mettent au moins %2 à %3 minutes à monter, d’autant plus que c’est épais ; les petites, des heures.</translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::PrintRoom</name>
+        <message numerus="yes">
+            <source>%n photo(s) could not be read and are left out.</source>
+            <translation>
+                <numerusform>%n photo n’a pas pu être lue et manque.</numerusform>
+                <numerusform>%n photos n’ont pas pu être lues et manquent.</numerusform>
+            </translation>
         </message>
     </context>
     <context>

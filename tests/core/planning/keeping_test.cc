@@ -65,10 +65,11 @@ TEST(Keeping, WaterShortensIt) {
 
 TEST(Keeping, UsesFirstWhatIsGoneFirst) {
   const Day day = *ParseDay("2026-03-01");
-  const std::vector<Jar> jars = UseFirst({{"old medium", 500.0, day, false},
-                                          {"small", 20.0, day + days(30), true},
-                                          {"large", 60.0, day + days(30), true},
-                                          {"older", 5.0, day, true}});
+  std::vector<Jar> jars = {{"old medium", 500.0, day, false},
+                           {"small", 20.0, day + days(30), true},
+                           {"large", 60.0, day + days(30), true},
+                           {"older", 5.0, day, true}};
+  std::stable_sort(jars.begin(), jars.end(), GoesBefore);
   ASSERT_EQ(jars.size(), 4u);
   EXPECT_EQ(jars[0].name, "older");
   EXPECT_EQ(jars[1].name, "large");

@@ -1,4 +1,4 @@
-#include "app/cli/label_document.h"
+#include "app/usecases/label_document.h"
 
 #include "core/planning/calendar.h"
 

@@ -1,4 +1,4 @@
-#include "app/cli/plan_document.h"
+#include "app/usecases/plan_document.h"
 
 #include <cmath>
 #include <cstdlib>
@@ -89,6 +89,25 @@ Technique ReadTechniqueObject(const JsonFields& fields, Technique technique) {
       ReadSpan(fields, "activator_ml_per_m2", technique.activator_ml_per_m2);
   technique.source = Source::kArtist;
   return technique;
+}
+
+LeftOver ReadLeftOver(const JsonFields& fields) {
+  LeftOver left_over;
+  left_over.name = fields.NeededText("name");
+  const std::string role = fields.Text("role");
+  if (role == "medium") {
+    left_over.medium = true;
+  } else if (role == "base coat") {
+    left_over.role = PourRole::kBaseCoat;
+  } else if (role == "activator") {
+    left_over.role = PourRole::kActivator;
+  } else if (!role.empty() && role != "colour") {
+    fields.RefuseValue("role",
+                       "must be base coat, colour, activator or medium");
+  }
+  left_over.volume_ml = fields.NeededNumber("volume_ml");
+  left_over.age_days = fields.Number("age_days", 0.0);
+  return left_over;
 }
 
 PlanRequest ReadPlan(const JsonFields& fields,
@@ -193,7 +212,8 @@ Result<Support> ReadSupport(const std::string& text, SupportShape shape) {
                                                        {"ft", kMmPerFoot}};
   std::string plain = text;
   for (std::size_t at; (at = plain.find("×")) != std::string::npos;) {
-    plain.replace(at, std::string("×").size(), "x");
+    plain.erase(at, std::string("×").size() - 1);
+    plain[at] = 'x';
   }
   const std::size_t digits = plain.find_last_of("0123456789.");
   if (digits == std::string::npos) return BadSize(text);
@@ -249,31 +269,32 @@ Result<Technique> FindTechnique(const std::vector<Technique>& techniques,
   std::string names;
   for (const Technique& technique : techniques) {
     if (technique.name == name) return technique;
-    names += (names.empty() ? "" : ", ") + technique.name;
+    if (!names.empty()) names += ", ";
+    names += technique.name;
   }
   return Error{ErrorCode::kInvalidArgument,
                "The technique '" + name + "' is not in the table (" + names +
                    "); --techniques FILE adds your own."};
 }
 
-Result<std::vector<Technique>> ReadTechniques(const std::string& path) {
-  std::vector<Technique> techniques = StartingTechniques();
-  if (path.empty()) return techniques;
+Result<std::vector<Technique>> ReadTechniques(const std::string& path,
+                                              std::vector<Technique> table) {
+  if (path.empty()) return table;
   std::ifstream none;
   return ReadDocument(
       path, none, kTechniquesFormat, 1, [&](const JsonFields& fields) {
         for (const JsonFields& entry : fields.Objects("techniques")) {
           Technique* known = nullptr;
-          for (Technique& technique : techniques) {
+          for (Technique& technique : table) {
             if (technique.name == entry.NeededText("name")) known = &technique;
           }
           if (known == nullptr) {
-            techniques.push_back({});
-            known = &techniques.back();
+            table.push_back({});
+            known = &table.back();
           }
           *known = ReadTechniqueObject(entry, *known);
         }
-        return techniques;
+        return table;
       });
 }
 
@@ -314,25 +335,6 @@ MediumRecipe ReadMediumRecipe(const JsonFields& fields) {
   return recipe;
 }
 
-LeftOver ReadLeftOver(const JsonFields& fields) {
-  LeftOver left_over;
-  left_over.name = fields.NeededText("name");
-  const std::string role = fields.Text("role");
-  if (role == "medium") {
-    left_over.medium = true;
-  } else if (role == "base coat") {
-    left_over.role = PourRole::kBaseCoat;
-  } else if (role == "activator") {
-    left_over.role = PourRole::kActivator;
-  } else if (!role.empty() && role != "colour") {
-    fields.RefuseValue("role",
-                       "must be base coat, colour, activator or medium");
-  }
-  left_over.volume_ml = fields.NeededNumber("volume_ml");
-  left_over.age_days = fields.Number("age_days", 0.0);
-  return left_over;
-}
-
 Json SpanDocument(const Span& span) {
   Json document;
   document["value"] = JsonNumber(span.start);
@@ -356,6 +358,114 @@ Json TechniqueDocument(const Technique& technique) {
   document["colours_ml_per_m2"] = SpanDocument(technique.colours_ml_per_m2);
   document["activator_ml_per_m2"] = SpanDocument(technique.activator_ml_per_m2);
   document["source"] = SourceName(technique.source);
+  return document;
+}
+
+Json TechniquesDocument(const std::vector<Technique>& techniques) {
+  Json document;
+  document["format"] = kTechniquesFormat;
+  document["version"] = 1;
+  document["techniques"] = Json::array();
+  for (const Technique& technique : techniques) {
+    Json entry = TechniqueDocument(technique);
+    for (const char* name :
+         {"base_ml_per_m2", "colours_ml_per_m2", "activator_ml_per_m2"}) {
+      entry[name]["start"] = entry[name]["value"];
+    }
+    document["techniques"].push_back(std::move(entry));
+  }
+  return document;
+}
+
+namespace {
+
+Json PaintDocument(const PlannedPaint& paint) {
+  Json document;
+  document["name"] = paint.name;
+  if (!paint.brand.empty()) document["brand"] = paint.brand;
+  document["body"] = PaintBodyName(paint.body);
+  document["share"] = paint.share;
+  if (paint.medium_parts) document["medium_parts"] = *paint.medium_parts;
+  document["additive_parts"] = paint.additive_parts;
+  document["density_g_per_ml"] = paint.material.density_g_per_ml;
+  document["volume_solids"] = paint.material.volume_solids;
+  document["at_hand_ml"] = paint.at_hand_ml;
+  return document;
+}
+
+void PutPrice(Json& document,
+              const char* name,
+              const std::optional<Price>& price) {
+  if (!price) return;
+  document[name] = {{"container_ml", price->container_ml},
+                    {"price", price->price}};
+}
+
+Json SupportDocument(const Support& support) {
+  Json document;
+  const bool round = support.shape == SupportShape::kRound;
+  document["shape"] = round ? "round" : "rectangle";
+  document[round ? "diameter_mm" : "length_mm"] = support.length_mm;
+  if (!round) document["width_mm"] = support.width_mm;
+  document["depth_mm"] = support.depth_mm;
+  document["count"] = support.count;
+  document["edges"] = support.edges;
+  return document;
+}
+
+}  // namespace
+
+Json PlanRequestDocument(const PlanRequest& request) {
+  Json document;
+  document["format"] = kPlanFormat;
+  document["version"] = 1;
+  document["supports"] = Json::array();
+  for (const Support& support : request.supports) {
+    document["supports"].push_back(SupportDocument(support));
+  }
+  document["technique"] = request.technique.name;
+  document["base_coat"] = PaintDocument(request.base_coat);
+  PutPrice(document["base_coat"], "price", request.base_coat.price);
+  document["colours"] = Json::array();
+  for (const PlannedPaint& colour : request.colours) {
+    Json each = PaintDocument(colour);
+    PutPrice(each, "price", colour.price);
+    document["colours"].push_back(std::move(each));
+  }
+  if (request.activator) {
+    Json each = PaintDocument(*request.activator);
+    PutPrice(each, "price", request.activator->price);
+    PutPrice(each, "additive_price", request.additive_price);
+    each["additive_at_hand_ml"] = request.additive_at_hand_ml;
+    each["additive_density_g_per_ml"] = request.additive.density_g_per_ml;
+    each["additive_volume_solids"] = request.additive.volume_solids;
+    document["activator"] = std::move(each);
+  }
+  Json medium;
+  medium["base_parts"] = request.medium.base_parts;
+  medium["varnish_parts"] = request.medium.varnish_parts;
+  medium["by"] = request.medium.by == PartsBy::kWeight ? "weight" : "volume";
+  medium["base_density_g_per_ml"] = request.medium.base.density_g_per_ml;
+  medium["base_volume_solids"] = request.medium.base.volume_solids;
+  medium["varnish_density_g_per_ml"] = request.medium.varnish.density_g_per_ml;
+  medium["varnish_volume_solids"] = request.medium.varnish.volume_solids;
+  PutPrice(medium, "base_price", request.medium_base_price);
+  PutPrice(medium, "varnish_price", request.medium_varnish_price);
+  medium["base_at_hand_ml"] = request.medium_base_at_hand_ml;
+  medium["varnish_at_hand_ml"] = request.medium_varnish_at_hand_ml;
+  document["medium"] = std::move(medium);
+  document["waste_share"] = request.waste_share;
+  document["reserve_share"] = request.reserve_share;
+  document["tests_per_cup"] = request.tests_per_cup;
+  document["test_loss_ml"] = request.test_loss_ml;
+  document["medium_loss_share"] = request.medium_loss_share;
+  document["water_share"] = request.water_share;
+  document["kinematic_viscosity_mm2_s"] = {
+      {"low", request.nu_mm2_per_s.low},
+      {"start", request.nu_mm2_per_s.start},
+      {"high", request.nu_mm2_per_s.high}};
+  document["tilt_deg"] = request.tilt_deg;
+  document["tilting_s"] = request.tilting_s;
   return document;
 }
 
@@ -420,6 +530,9 @@ Json PlanDocument(const PlanReport& report, const PlanRequest& request) {
   document["film"] = film;
   Json learned;
   learned["pours"] = plan.learned.pours;
+  learned["told_by"] = request.past.empty()      ? Json(nullptr)
+                       : request.past_of_journal ? Json("journal")
+                                                 : Json("plan");
   learned["told"] = plan.learned.told;
   learned["factor"] = JsonNumber(plan.learned.factor);
   learned["low"] = JsonNumber(plan.learned.interval.low);

@@ -1,4 +1,4 @@
-#include "app/cli/json_fields.h"
+#include "app/usecases/json_fields.h"
 
 #include <cmath>
 #include <fstream>

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "app/cli/json_fields.h"
+#include "app/usecases/json_fields.h"
 #include "app/usecases/paper.h"
 
 namespace flowkin {

@@ -1,9 +1,11 @@
-#include "app/cli/journal_document.h"
+#include "app/usecases/journal_document.h"
 
+#include <algorithm>
 #include <cmath>
+#include <limits>
 #include <utility>
 
-#include "app/cli/plan_document.h"
+#include "core/base/distributions.h"
 
 namespace flowkin {
 namespace {
@@ -41,6 +43,7 @@ Json PourDocument(const PourMade& pour, const UtcTime& at) {
   document["at_utc"] = FormatUtc(at);
   document["technique"] = Text(pour.technique);
   document["planned_ml"] = JsonNumber(pour.planned_ml);
+  document["plan_factor"] = JsonNumber(pour.plan_factor);
   document["used_ml"] = JsonNumber(pour.used_ml);
   document["wet_mm"] = JsonNumber(pour.wet_mm);
   document["dry_mm"] = JsonNumber(pour.dry_mm);
@@ -63,6 +66,68 @@ Json PourDocument(const PourMade& pour, const UtcTime& at) {
     document["cups"].push_back(std::move(each));
   }
   return document;
+}
+
+/// One cell of a table after RFC 4180.
+std::string Cell(const std::string& text) {
+  if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
+  std::string quoted = "\"";
+  for (const char c : text) {
+    if (c == '"') quoted += '"';
+    quoted += c;
+  }
+  return quoted + "\"";
+}
+
+std::string Cell(const std::optional<double>& value) {
+  return value ? JsonNumber(*value).dump() : std::string();
+}
+
+std::string TableRows(const JournalPage& page) {
+  const BenchJournal& journal = page.session.journal();
+  std::string faults;
+  for (const ExplainedFault& fault : page.faults) {
+    faults += (faults.empty() ? "" : "; ") + fault.seen.fault;
+  }
+  const PourMade none;
+  const PourMade& pour = journal.pour ? *journal.pour : none;
+  const std::string head =
+      std::to_string(page.line.id) + "," + Cell(page.line.name) + "," +
+      FormatUtc(page.line.begun).substr(0, 10) + "," + Cell(pour.technique) +
+      "," + Cell(page.session.room_c()) + "," + Cell(pour.humidity_percent) +
+      "," + Cell(pour.planned_ml) + "," + Cell(pour.used_ml) + "," +
+      Cell(pour.wet_mm) + "," + Cell(pour.dry_mm) + "," +
+      (journal.judged ? PourVerdictName(journal.judged->verdict) : "") + "," +
+      Cell(faults) + ",";
+  if (pour.cups.empty()) return head + ",,,,,,\r\n";
+  std::string rows;
+  for (const PouredCup& cup : pour.cups) {
+    std::optional<double> ratio, low, high;
+    if (cup.ln_ratio && cup.interval) {
+      ratio = std::exp(cup.ln_ratio->value);
+      low = cup.interval->low;
+      high = cup.interval->high;
+    }
+    rows += head + Cell(cup.label) + "," + CupRoleName(cup.role) + "," +
+            Cell(cup.target) + "," + Cell(ratio) + "," + Cell(low) + "," +
+            Cell(high) + "," + Cell(cup.water_share) + "\r\n";
+  }
+  return rows;
+}
+
+/// Calls `take` with every page, oldest first.
+template <typename Take>
+Result<void> ForEveryPage(const Journal& journal, const Take& take) {
+  Result<std::vector<SessionLine>> lines =
+      journal.Search("", std::numeric_limits<int>::max());
+  if (!lines) return lines.error();
+  std::reverse(lines->begin(), lines->end());
+  for (const SessionLine& line : *lines) {
+    const Result<JournalPage> page = journal.Page(line.id);
+    if (!page) return page.error();
+    take(*page);
+  }
+  return {};
 }
 
 }  // namespace
@@ -150,6 +215,25 @@ Json PageDocument(const JournalPage& page) {
                                   {"path", photo.photo.path},
                                   {"text", Text(photo.photo.text)}});
   }
+  document["cell_tests"] = Json::array();
+  for (const BenchJournal::Cells& cells : journal.cells) {
+    const CellsTested& test = cells.test;
+    Json each;
+    each["at_utc"] = FormatUtc(cells.at);
+    each["seen"] = CellsSeenName(test.seen);
+    each["after_s"] = JsonNumber(test.after_s);
+    each["additive_parts"] = JsonNumber(test.additive_parts);
+    each["ratio"] =
+        test.ln_ratio
+            ? IntervalDocument(std::exp(test.ln_ratio->value),
+                               {std::exp(CoverageInterval(*test.ln_ratio).low),
+                                std::exp(CoverageInterval(*test.ln_ratio).high),
+                                CoverageInterval(*test.ln_ratio).level})
+            : Json(nullptr);
+    each["photo"] = Text(test.photo);
+    each["text"] = Text(test.text);
+    document["cell_tests"].push_back(std::move(each));
+  }
   document["notes"] = Json::array();
   for (const BenchJournal::Note& note : journal.notes) {
     document["notes"].push_back(
@@ -170,6 +254,29 @@ Json PageDocument(const JournalPage& page) {
     document["faults"].push_back(std::move(each));
   }
   return document;
+}
+
+Result<Json> JournalDocument(const Journal& journal) {
+  Json document;
+  document["format"] = "flowkin-journal";
+  document["version"] = 1;
+  document["sessions"] = Json::array();
+  const Result<void> done = ForEveryPage(journal, [&](const JournalPage& page) {
+    document["sessions"].push_back(PageDocument(page));
+  });
+  if (!done) return done.error();
+  return document;
+}
+
+Result<std::string> JournalTable(const Journal& journal) {
+  std::string table =
+      "session,name,day,technique,room_c,humidity_percent,planned_ml,used_ml,"
+      "wet_mm,dry_mm,verdict,faults,cup,role,target,ratio,ratio_low,"
+      "ratio_high,water_share\r\n";
+  const Result<void> done = ForEveryPage(
+      journal, [&](const JournalPage& page) { table += TableRows(page); });
+  if (!done) return done.error();
+  return table;
 }
 
 Json LearnedDocument(const LearnedPractice& learned) {

@@ -6,7 +6,7 @@
 #include <utility>
 #include <vector>
 
-#include "app/cli/terminal.h"
+#include "app/usecases/json_value.h"
 #include "core/base/result.h"
 
 namespace flowkin {
