@@ -11,6 +11,11 @@ Desk::Desk(const DeskOptions& options, QObject* parent)
       review_(new ClipReview(board_, this)),
       curves_(new Curves(board_, this)),
       tryout_(new Tryout(options.sample_clips, board_, clips_, this)),
+      last_check_(new LastCheck(board_, this)),
+      planner_(new Planner(options.store_path, preferences_, board_, this)),
+      journal_(new JournalReader(
+          options.store_path, preferences_, board_, planner_, this)),
+      print_room_(new PrintRoom(preferences_, journal_, planner_, this)),
       voice_(new Voice(preferences_, this)),
       camera_(new Camera(preferences_, {}, this)) {
   connect(board_, &BenchBoard::told, voice_, &Voice::Say);

@@ -10,7 +10,11 @@
 #include "app/gui/clip_queue.h"
 #include "app/gui/clip_review.h"
 #include "app/gui/curves.h"
+#include "app/gui/journal_reader.h"
+#include "app/gui/last_check.h"
+#include "app/gui/planner.h"
 #include "app/gui/preferences.h"
+#include "app/gui/print_room.h"
 #include "app/gui/tryout.h"
 #include "app/gui/voice.h"
 
@@ -36,6 +40,10 @@ class Desk : public QObject {
   Q_PROPERTY(flowkin::ClipReview* review READ review CONSTANT)
   Q_PROPERTY(flowkin::Curves* curves READ curves CONSTANT)
   Q_PROPERTY(flowkin::Tryout* tryout READ tryout CONSTANT)
+  Q_PROPERTY(flowkin::LastCheck* lastCheck READ lastCheck CONSTANT)
+  Q_PROPERTY(flowkin::Planner* planner READ planner CONSTANT)
+  Q_PROPERTY(flowkin::JournalReader* journal READ journal CONSTANT)
+  Q_PROPERTY(flowkin::PrintRoom* printRoom READ printRoom CONSTANT)
 
  public:
   explicit Desk(const DeskOptions& options, QObject* parent = nullptr);
@@ -48,6 +56,10 @@ class Desk : public QObject {
   ClipReview* review() { return review_; }
   Curves* curves() { return curves_; }
   Tryout* tryout() { return tryout_; }
+  LastCheck* lastCheck() { return last_check_; }
+  Planner* planner() { return planner_; }
+  JournalReader* journal() { return journal_; }
+  PrintRoom* printRoom() { return print_room_; }
 
   /// Watches a folder, given as a file URL, for clips that arrive.
   Q_INVOKABLE void watch(const QUrl& folder);
@@ -61,6 +73,10 @@ class Desk : public QObject {
   ClipReview* review_;
   Curves* curves_;
   Tryout* tryout_;
+  LastCheck* last_check_;
+  Planner* planner_;
+  JournalReader* journal_;
+  PrintRoom* print_room_;
   Voice* voice_;
   Camera* camera_;
 };

@@ -10,6 +10,10 @@ namespace {
 // ounce is 1/128 and the teaspoon 1/768.
 constexpr double kFluidOunce_ml = 29.57353;
 constexpr double kTeaspoon_ml = 4.928922;
+// NIST SP 811 (2008), appendix B: inch, foot, avoirdupois ounce.
+constexpr double kInch_mm = 25.4;
+constexpr double kSquareFoot_m2 = 0.3048 * 0.3048;
+constexpr double kOunce_g = 28.34952;
 /// From here on US volumes are told in ounces.
 constexpr double kOuncesFrom_ml = 15.0;
 
@@ -60,6 +64,48 @@ std::optional<double> Formats::VolumeFromInput(const QString& text) const {
   const std::optional<double> number = NumberFromInput(text);
   if (!number) return std::nullopt;
   return us_ ? *number * kFluidOunce_ml : *number;
+}
+
+QString Formats::Weight(double g) const {
+  return us_ ? tr("%1 oz").arg(Number(g / kOunce_g, 2))
+             : tr("%1 g").arg(Number(g, g < 100.0 ? 1 : 0));
+}
+
+QString Formats::LengthUnit() const { return us_ ? tr("in") : tr("cm"); }
+
+QString Formats::LengthInput(double mm) const {
+  return us_ ? Number(mm / kInch_mm, 2) : Number(mm / 10.0, 1);
+}
+
+std::optional<double> Formats::LengthFromInput(const QString& text) const {
+  const std::optional<double> number = NumberFromInput(text);
+  if (!number) return std::nullopt;
+  return *number * (us_ ? kInch_mm : 10.0);
+}
+
+QString Formats::Thickness(double mm) const {
+  return us_ ? tr("%1 in").arg(Number(mm / kInch_mm, 3))
+             : tr("%1 mm").arg(Number(mm, 2));
+}
+
+QString Formats::Area(double m2) const {
+  return us_ ? tr("%1 in²").arg(Number(m2 * 1e6 / (kInch_mm * kInch_mm), 0))
+             : tr("%1 cm²").arg(Number(m2 * 1e4, 0));
+}
+
+QString Formats::CoverUnit() const {
+  return us_ ? tr("fl oz/ft²") : tr("mL/m²");
+}
+
+QString Formats::CoverInput(double ml_per_m2) const {
+  return us_ ? Number(ml_per_m2 * kSquareFoot_m2 / kFluidOunce_ml, 2)
+             : Number(ml_per_m2, 0);
+}
+
+std::optional<double> Formats::CoverFromInput(const QString& text) const {
+  const std::optional<double> number = NumberFromInput(text);
+  if (!number) return std::nullopt;
+  return us_ ? *number * kFluidOunce_ml / kSquareFoot_m2 : *number;
 }
 
 QString Formats::Temperature(double c) const {

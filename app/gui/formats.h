@@ -23,6 +23,21 @@ class Formats {
   std::optional<double> VolumeFromInput(const QString& text) const;
   QString VolumeUnit() const;  ///< of the input, "mL" or "fl oz"
 
+  /// Weight: "16.3 g" or "0.57 oz".
+  QString Weight(double g) const;
+  /// Sides of a canvas, cm or in.
+  QString LengthUnit() const;
+  QString LengthInput(double mm) const;
+  std::optional<double> LengthFromInput(const QString& text) const;
+  /// Of a film: "1.65 mm" or "0.065 in".
+  QString Thickness(double mm) const;
+  /// "2000 cm²" or "310 in²".
+  QString Area(double m2) const;
+  /// What lies on a surface, mL/m² or fl oz/ft².
+  QString CoverUnit() const;
+  QString CoverInput(double ml_per_m2) const;
+  std::optional<double> CoverFromInput(const QString& text) const;
+
   QString Temperature(double c) const;
   QString TemperatureInput(std::optional<double> c) const;
   std::optional<double> TemperatureFromInput(const QString& text) const;

@@ -15,8 +15,16 @@
 namespace flowkin {
 namespace {
 
-const char* const kScreens[] = {
-    "bench", "film", "clips", "review", "curves", "tryout", "settings"};
+const char* const kScreens[] = {"bench",
+                                "film",
+                                "clips",
+                                "review",
+                                "curves",
+                                "plan",
+                                "journal",
+                                "print",
+                                "tryout",
+                                "settings"};
 constexpr int kSettle_ms = 200;
 constexpr int kLongest_ms = 30000;
 
@@ -64,6 +72,15 @@ void FillBench(Desk& desk) {
     desk.tryout()->goOn();
     WaitIdle(desk);
   } while (desk.tryout()->step() < desk.tryout()->steps());
+  desk.planner()->visit();
+  desk.planner()->putOnShelf(
+      "Lagoon", 0, desk.preferences()->usUnits() ? "1" : "40", true);
+  JournalReader& journal = *desk.journal();
+  journal.visit();
+  journal.pour({{"humidity", "48"}, {"rested", "25"}, {"strained", 1}}, true);
+  journal.addFault(0, {});
+  journal.judge(1, {});
+  journal.cells(0, "30", 2, {});
 }
 
 struct Look {
@@ -96,6 +113,11 @@ bool VisitAll(
             return false;
           }
         }
+        QMetaObject::invokeMethod(quick, "show", Q_ARG(int, 0));
+        QMetaObject::invokeMethod(quick, "showLastCheck", Q_ARG(bool, true));
+        Wait(kSettle_ms);
+        if (!visit(quick, "check", {language, shade, size})) return false;
+        QMetaObject::invokeMethod(quick, "showLastCheck", Q_ARG(bool, false));
       }
     }
   }

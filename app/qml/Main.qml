@@ -9,6 +9,12 @@ ApplicationWindow {
     required property Desk desk
     readonly property int current: pages.currentIndex
 
+    function showLastCheck(open: bool) {
+        if (open)
+            bench.look()
+        else
+            bench.leave()
+    }
     function show(index: int) {
         if (index < pages.count)
             pages.currentIndex = index
@@ -41,11 +47,11 @@ ApplicationWindow {
     Shortcut { sequences: [StandardKey.Undo]; onActivated: window.desk.board.undo() }
     Shortcut { sequences: [StandardKey.Redo]; onActivated: window.desk.board.redo() }
     Repeater {
-        model: 9
+        model: 10
         Item {
             id: turn
             required property int index
-            Shortcut { sequence: "Ctrl+" + (turn.index + 1); onActivated: window.show(turn.index) }
+            Shortcut { sequence: "Ctrl+" + (turn.index + 1) % 10; onActivated: window.show(turn.index) }
         }
     }
 
@@ -65,7 +71,7 @@ ApplicationWindow {
                 y: Theme.gap
                 spacing: Theme.px(8)
                 Repeater {
-                    model: [qsTr("Bench"), qsTr("Film"), qsTr("Clips"), qsTr("Look again"), qsTr("Curves"), qsTr("First try"), qsTr("Settings")]
+                    model: [qsTr("Bench"), qsTr("Film"), qsTr("Clips"), qsTr("Look again"), qsTr("Curves"), qsTr("Plan"), qsTr("Journal"), qsTr("Print"), qsTr("First try"), qsTr("Settings")]
                     BigButton {
                         required property int index
                         required property string modelData
@@ -89,9 +95,10 @@ ApplicationWindow {
             Layout.fillWidth: true
             Layout.fillHeight: true
             BoardScreen {
+                id: bench
                 desk: window.desk
                 onFilmAsked: window.show(1)
-                onFirstRunAsked: window.show(5)
+                onFirstRunAsked: window.show(8)
             }
             Loader {
                 active: StackLayout.isCurrentItem
@@ -110,6 +117,21 @@ ApplicationWindow {
             Loader {
                 active: StackLayout.isCurrentItem
                 sourceComponent: CurvesScreen { desk: window.desk }
+            }
+            Loader {
+                active: StackLayout.isCurrentItem
+                focus: active
+                sourceComponent: PlanScreen { desk: window.desk }
+            }
+            Loader {
+                active: StackLayout.isCurrentItem
+                focus: active
+                sourceComponent: JournalScreen { desk: window.desk }
+            }
+            Loader {
+                active: StackLayout.isCurrentItem
+                focus: active
+                sourceComponent: PrintScreen { desk: window.desk }
             }
             Loader {
                 active: StackLayout.isCurrentItem

@@ -12,6 +12,8 @@ Item {
     signal filmAsked
     signal firstRunAsked
 
+    function look() { lastLook.show() }
+    function leave() { lastLook.close() }
     function act() {
         switch (board.action) {
         case "film": filmAsked(); break
@@ -30,6 +32,11 @@ Item {
     CupForm {
         id: form
         board: screen.board
+    }
+
+    LastLook {
+        id: lastLook
+        check: screen.desk.lastCheck
     }
 
     // Scrolls where large type or a small window leave no room for a card.
@@ -73,6 +80,12 @@ Item {
                         text: screen.board.glanceDetail
                         color: screen.board.mayPour ? Theme.deepInk : Theme.quiet
                     }
+                }
+                BigButton {
+                    objectName: "lastCheck"
+                    visible: !screen.board.empty
+                    text: qsTr("Last check")
+                    onClicked: lastLook.show()
                 }
                 BigButton {
                     objectName: "addCup"

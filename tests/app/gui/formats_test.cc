@@ -76,5 +76,25 @@ TEST_F(FormatsTest, RefusesWhatIsNoNumber) {
   }
 }
 
+// NIST SP 811 (2008), appendix B: inch 25.4 mm, foot 0.3048 m, US fluid ounce
+// 29.57353 mL, avoirdupois ounce 28.34952 g. One ounce on 25 square inches is a
+// common rule of thumb; it is 144/25 ounces on a square foot.
+TEST(Formats, MeasuresOfACanvas) {
+  QLocale::setDefault(QLocale("en_US"));
+  const Formats us(true);
+  const Formats metric(false);
+  EXPECT_EQ(us.LengthInput(508.0), "20");
+  EXPECT_EQ(metric.LengthInput(505.0), "50.5");
+  EXPECT_NEAR(*us.LengthFromInput("16"), 406.4, 1e-9);
+  EXPECT_NEAR(*metric.LengthFromInput("1.8"), 18.0, 1e-9);
+  EXPECT_NEAR(
+      *us.CoverFromInput("5.76"), 29.57353 / (25.0 * 25.4e-3 * 25.4e-3), 1e-6);
+  EXPECT_EQ(us.CoverInput(1833.56), "5.76");
+  EXPECT_EQ(us.Weight(28.34952), "1 oz");
+  EXPECT_EQ(us.Thickness(1.651), "0.065 in");
+  EXPECT_EQ(us.Area(0.2064512), "320 in²");  // 16 x 20 in
+  EXPECT_FALSE(us.LengthFromInput("wide"));
+}
+
 }  // namespace
 }  // namespace flowkin

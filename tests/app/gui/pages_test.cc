@@ -1,0 +1,284 @@
+// The pages for plan, journal and paper, without their screens: what is written
+// into their fields, and the same numbers as on the command line.
+
+#include <gtest/gtest.h>
+
+#include <QDir>
+#include <QFile>
+#include <QGuiApplication>
+#include <QLocale>
+#include <QTemporaryDir>
+#include <cmath>
+#include <memory>
+#include <nlohmann/json.hpp>
+
+#include "app/gui/last_check.h"
+#include "app/gui/print_room.h"
+#include "tests/app/run_flowkin.h"
+
+namespace flowkin::testing {
+namespace {
+
+using nlohmann::json;
+
+class Pages : public ::testing::Test {
+ protected:
+  static void SetUpTestSuite() {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    static int argc = 1;
+    static char name[] = "pages_test";
+    static char* argv[] = {name, nullptr};
+    static const QGuiApplication app(argc, argv);
+  }
+  void SetUp() override {
+    QLocale::setDefault(QLocale("de_DE"));
+    Open();
+  }
+  void TearDown() override { QLocale::setDefault(QLocale("en_US")); }
+  void Open() {
+    print_.reset();
+    journal_.reset();
+    planner_.reset();
+    board_.reset();
+    preferences_ =
+        std::make_unique<Preferences>(folder_.filePath("settings.ini"));
+    preferences_->setUsUnits(false);
+    board_ = std::make_unique<BenchBoard>(Store(), preferences_.get());
+    planner_ =
+        std::make_unique<Planner>(Store(), preferences_.get(), board_.get());
+    journal_ = std::make_unique<JournalReader>(
+        Store(), preferences_.get(), board_.get(), planner_.get());
+    print_ = std::make_unique<PrintRoom>(
+        preferences_.get(), journal_.get(), planner_.get());
+    print_->setFolder(QUrl::fromLocalFile(folder_.path()));
+  }
+  QString Store() const { return folder_.filePath("book.db"); }
+  void PutCup(const char* name, int role) {
+    QVariantMap form = board_->form(-1);
+    form["name"] = name;
+    form["role"] = role;
+    form["volume"] = "120";
+    EXPECT_EQ(board_->keep(-1, form), QString());
+  }
+  double OnCanvas() const {
+    return planner_->Report() != nullptr
+               ? planner_->Report()->plan.on_support_ml
+               : -1.0;
+  }
+  QByteArray Written() const {
+    QFile file(print_->written());
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+  }
+
+  QTemporaryDir folder_;
+  std::unique_ptr<Preferences> preferences_;
+  std::unique_ptr<BenchBoard> board_;
+  std::unique_ptr<Planner> planner_;
+  std::unique_ptr<JournalReader> journal_;
+  std::unique_ptr<PrintRoom> print_;
+};
+
+TEST_F(Pages, APlanIsReckonedAsOnTheCommandLine) {
+  EXPECT_FALSE(planner_->planned()) << "there is no colour yet";
+  PutCup("Dune", 0);
+  PutCup("Lagoon", 1);
+  planner_->visit();
+  ASSERT_TRUE(planner_->planned()) << planner_->trouble().toStdString();
+  planner_->addColour("Ember");
+  planner_->setColour(1, "share", "2,5");
+  planner_->setColour(1, "body", 3);
+  planner_->set("length", "60,5");
+  planner_->set("depth", "0");
+  planner_->set("count", "2");
+  planner_->set("reserve", "25");
+  planner_->setSupply(0, "atHand", "150");
+  planner_->setSupply(0, "container", "2500");
+  planner_->setSupply(0, "price", "39,9");
+  EXPECT_EQ(planner_->trouble(), QString());
+  // 60.5 x 40 cm twice, 1650 mL on a square metre as swipe starts.
+  EXPECT_NEAR(OnCanvas(), 2.0 * 0.605 * 0.40 * 1650.0, 1e-6);
+  const QString file = folder_.filePath("plan.json");
+  ASSERT_TRUE(planner_->keepPlan(QUrl::fromLocalFile(file)));
+  const FlowkinRun run = RunFlowkin({"plan",
+                                     "--file",
+                                     file.toStdString(),
+                                     "--store",
+                                     Store().toStdString(),
+                                     "--json"});
+  ASSERT_EQ(run.status, 0) << run.err;
+  const json plan = json::parse(run.out);
+  const PourPlan& ours = planner_->Report()->plan;
+  EXPECT_NEAR(plan["on_support_ml"].get<double>(), ours.on_support_ml, 1e-2);
+  ASSERT_EQ(plan["cups"].size(), ours.cups.size());
+  for (std::size_t i = 0; i < ours.cups.size(); ++i) {
+    EXPECT_EQ(plan["cups"][i]["name"], ours.cups[i].name);
+    EXPECT_NEAR(
+        plan["cups"][i]["mix_ml"].get<double>(), ours.cups[i].mix_ml, 1e-2);
+    EXPECT_NEAR(plan["cups"][i]["paint"]["mass_g"].get<double>(),
+                ours.cups[i].paint.mass_g(),
+                1e-2);
+  }
+  EXPECT_NEAR(plan["supplies"][0]["at_hand_ml"].get<double>(), 150.0, 1e-9);
+  EXPECT_NEAR(plan["supplies"][0]["buy_cost"].get<double>(), 39.9, 1e-9);
+  // It is there again when the window opens again.
+  const double before = OnCanvas();
+  Open();
+  EXPECT_EQ(OnCanvas(), before);
+  EXPECT_EQ(planner_->colours().size(), 2);
+}
+
+TEST_F(Pages, MediumIsMadeInHerCup) {
+  planner_->addColour("Ember");
+  const qsizetype in_a_jug = planner_->medium().size();
+  planner_->set("cupTop", "10");
+  planner_->set("cupHeight", "50");
+  ASSERT_EQ(planner_->medium().size(), in_a_jug + 1);
+  // A straight cup of 10 cm: 78.54 mL stand 1 cm high; base first, 4 of 5.
+  const double full_cm =
+      planner_->Report()->plan.medium.volume_ml / (25.0 * std::acos(-1.0));
+  const QString marks = planner_->medium().join(' ');
+  EXPECT_TRUE(marks.contains(Formats::Number(full_cm, 1) + " cm"))
+      << marks.toStdString();
+  EXPECT_TRUE(marks.contains(Formats::Number(0.8 * full_cm, 1) + " cm"))
+      << marks.toStdString();
+  planner_->set("cupHeight", "0,6");
+  EXPECT_FALSE(planner_->medium().join(' ').contains(
+      Formats::Number(full_cm, 1) + " cm"));
+  planner_->set("cupHeight", "");
+  EXPECT_EQ(planner_->medium().size(), in_a_jug);
+}
+
+TEST_F(Pages, WhatIsNoNumberIsSaidAndChangesNothing) {
+  planner_->addColour("Ember");
+  const double before = OnCanvas();
+  planner_->set("length", "wide");
+  EXPECT_FALSE(planner_->trouble().isEmpty());
+  EXPECT_EQ(OnCanvas(), before);
+  planner_->set("count", "1,5");
+  EXPECT_FALSE(planner_->trouble().isEmpty());
+  planner_->set("count", "0");
+  EXPECT_FALSE(planner_->planned());
+  planner_->set("count", "1");
+  EXPECT_EQ(planner_->trouble(), QString());
+  EXPECT_EQ(OnCanvas(), before);
+}
+
+TEST_F(Pages, HerAmountsAndJarsAreSharedWithTheCommandLine) {
+  planner_->addColour("Ember");
+  planner_->keepAmounts("1000", "500", "100");
+  EXPECT_EQ(planner_->trouble(), QString());
+  EXPECT_TRUE(planner_->amounts()["own"].toBool());
+  EXPECT_NEAR(
+      OnCanvas() / 1600.0,
+      planner_->Report()->plan.face_m2 + planner_->Report()->plan.edge_m2,
+      1e-9);
+  EXPECT_EQ(planner_->putOnShelf("Ember", 0, "12,5", false), QString());
+  EXPECT_FALSE(planner_->putOnShelf("Ember", 0, "some", false).isEmpty());
+  const auto list = [&] {
+    const FlowkinRun run = RunFlowkin(
+        {"shelf", "list", "--store", Store().toStdString(), "--json"});
+    return json::parse(run.out)["jars"];
+  };
+  ASSERT_EQ(list().size(), 1u);
+  EXPECT_EQ(list()[0]["volume_ml"], 12.5);
+  EXPECT_EQ(planner_->Report()->plan.cups[1].left_over_ml, 12.5);
+  planner_->takeJar(list()[0]["jar"].get<qint64>());
+  EXPECT_EQ(list().size(), 0u);
+  EXPECT_EQ(planner_->Report()->plan.cups[1].left_over_ml, 0.0);
+  planner_->putBack();
+  EXPECT_EQ(list().size(), 1u);
+  planner_->set("follow", false);
+  EXPECT_EQ(planner_->Report()->plan.cups[1].left_over_ml, 0.0);
+  planner_->dropAmounts();
+  EXPECT_FALSE(planner_->amounts()["own"].toBool());
+}
+
+TEST_F(Pages, ADayIsWrittenFoundAndCompared) {
+  PutCup("Dune", 0);
+  PutCup("Lagoon", 1);
+  planner_->visit();
+  journal_->visit();
+  ASSERT_EQ(journal_->days().size(), 1);
+  journal_->pour({{"used", "400,5"}, {"humidity", "48"}, {"strained", 1}},
+                 true);
+  EXPECT_EQ(journal_->trouble(), QString());
+  journal_->addFault(0, "corner");
+  journal_->judge(0, "bright");
+  journal_->cells(2, "30", 2, "");
+  journal_->note("smells of lemon");
+  journal_->pour({{"used", "much"}}, false);
+  EXPECT_FALSE(journal_->trouble().isEmpty());
+  const FlowkinRun run = RunFlowkin(
+      {"journal", "show", "1", "--store", Store().toStdString(), "--json"});
+  const json page = json::parse(run.out);
+  EXPECT_EQ(page["pour"]["used_ml"], 400.5);
+  EXPECT_EQ(page["pour"]["technique"], "swipe");
+  EXPECT_NEAR(page["pour"]["planned_ml"].get<double>(), OnCanvas(), 1e-2);
+  EXPECT_EQ(page["pour"]["strained"], true);
+  EXPECT_EQ(page["faults"][0]["fault"], "crazing");
+  EXPECT_EQ(page["verdict"], "good");
+  EXPECT_EQ(page["cell_tests"][0]["seen"], "blob");
+  EXPECT_EQ(page["cell_tests"][0]["after_s"], 30.0);
+  const QVariantList faults = journal_->page()["faults"].toList();
+  ASSERT_EQ(faults.size(), 1);
+  EXPECT_FALSE(faults[0].toMap()["causes"].toList().isEmpty());
+  journal_->takeBack();  // the note
+  EXPECT_TRUE(journal_->page()["notes"].toList().isEmpty());
+  board_->newSession("Another");
+  journal_->setWords("corner");
+  ASSERT_EQ(journal_->days().size(), 1);
+  journal_->setWords("");
+  ASSERT_EQ(journal_->days().size(), 2);
+  journal_->choose(0);
+  EXPECT_EQ(journal_->page()["name"], "Another");
+  journal_->compare(1);
+  EXPECT_EQ(journal_->beside(), 1);
+  EXPECT_EQ(journal_->other()["faults"].toList().size(), 1);
+}
+
+TEST_F(Pages, PagesAreWrittenToFiles) {
+  PutCup("Dune", 0);
+  PutCup("Lagoon", 1);
+  planner_->visit();
+  journal_->visit();
+  for (const auto& print :
+       {&PrintRoom::labels, &PrintRoom::report, &PrintRoom::sheet}) {
+    (print_.get()->*print)();
+    EXPECT_EQ(print_->trouble(), QString());
+    EXPECT_TRUE(Written().startsWith("%PDF-"))
+        << print_->written().toStdString();
+  }
+  print_->handout("12", "Tuesday");
+  EXPECT_TRUE(Written().startsWith("%PDF-"));
+  print_->handout("none", "");
+  EXPECT_FALSE(print_->trouble().isEmpty());
+  print_->table();
+  const FlowkinRun table =
+      RunFlowkin({"journal", "export", "--store", Store().toStdString()});
+  EXPECT_EQ(Written().toStdString(), table.out);
+  print_->document();
+  const FlowkinRun document = RunFlowkin(
+      {"journal", "export", "--store", Store().toStdString(), "--json"});
+  EXPECT_EQ(Written().toStdString(), document.out);
+}
+
+TEST_F(Pages, TheLastCheckSaysWhatReadySays) {
+  LastCheck check(board_.get());
+  check.look();
+  EXPECT_FALSE(check.ready());
+  EXPECT_FALSE(check.headline().isEmpty());
+  PutCup("Dune", 0);
+  PutCup("Lagoon", 1);
+  check.look();
+  EXPECT_FALSE(check.ready());
+  const FlowkinRun run = RunFlowkin(
+      {"ready", "--session", "1", "--store", Store().toStdString(), "--json"});
+  const json ready = json::parse(run.out);
+  ASSERT_EQ(static_cast<std::size_t>(check.risks().size()),
+            ready["risks"].size());
+  EXPECT_EQ(check.risks()[0].toMap()["says"].toString().toStdString(),
+            ready["risks"][0]["says"]);
+}
+
+}  // namespace
+}  // namespace flowkin::testing
