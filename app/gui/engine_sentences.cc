@@ -625,6 +625,79 @@ namespace {
     QT_TRANSLATE_NOOP(
         "engine",
         "A cup's inner diameters and height must lie between 5 and 2000 mm."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Added water is %1 % of the cup: outside all commonly "
+                      "quoted advice (%2 %); the binder is spread too thin."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Added water is %1 % of the cup: more than commonly "
+                      "quoted advice allows (%2 %); go on with medium."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Added water is %1 % of the cup: above the %2 % that "
+                      "commonly quoted advice calls safe for the film."),
+    QT_TRANSLATE_NOOP(
+        "engine", "Additive is %1 % of the cup: see what its label allows."),
+    QT_TRANSLATE_NOOP("engine",
+                      "This cup holds %1 points more added liquid than another "
+                      "cup; they will dry and shrink differently."),
+    QT_TRANSLATE_NOOP("engine",
+                      "This cup holds %1 points less added liquid than another "
+                      "cup; they will dry and shrink differently."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The room is %1 degrees C warmer than when the base coat "
+                      "was tested; test the base coat again."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The room is %1 degrees C colder than when the base coat "
+                      "was tested; test the base coat again."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The base coat was tested %1 hours ago; test it again."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The cup stood open for %1 minutes and has thickened; "
+                      "cover it and test again before adding."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The test came %1 s after stirring; stir, wait %2 s and "
+                      "test, the same for every cup."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The repair takes %1 mL of unthinned paint, more than is "
+                      "kept back; mix more of the same first."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Another %1 mL of water would pass %2 % of the cup; thin "
+                      "on with medium."),
+    QT_TRANSLATE_NOOP("engine",
+                      "A step of %1 mL is too much at once for this cup; stop "
+                      "here, or film it again to know it better."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "%1 pictures were damaged and partly filled in by the decoder."),
+    QT_TRANSLATE_NOOP("engine", "%1 pictures were lost: the file is damaged."),
+    QT_TRANSLATE_NOOP("engine",
+                      "%1 pictures were left out: their times do not rise or "
+                      "jump by minutes."),
+    QT_TRANSLATE_NOOP("engine",
+                      "A step of %1 mL is too much at once for this cup; "
+                      "measure it out with a teaspoon instead."),
+    QT_TRANSLATE_NOOP("engine",
+                      "A step of %1 mL is too much at once for this cup; "
+                      "measure it out with a quarter teaspoon instead."),
+    QT_TRANSLATE_NOOP("engine",
+                      "A step of %1 mL is too much at once for this cup; "
+                      "measure it out with %2 mL marks of a pipette instead."),
+    QT_TRANSLATE_NOOP("engine",
+                      "A step of %1 mL is too much at once for this cup; "
+                      "measure it out with %2 mL marks of a pipette instead."),
+    QT_TRANSLATE_NOOP("engine",
+                      "A step of %1 mL is too much at once for this cup; "
+                      "measure it out with drops instead."),
+    QT_TRANSLATE_NOOP("engine",
+                      "This water is hardly thinner than the target and cannot "
+                      "bring the cup there; use water or a thinner one."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "This additive is hardly thinner than the target and cannot bring the "
+        "cup there; use water or a thinner one."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "This medium is hardly thinner than the target and cannot bring the "
+        "cup there; use water or a thinner one."),
 };
 
 }  // namespace

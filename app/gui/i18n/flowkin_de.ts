@@ -2611,6 +2611,106 @@
             <source>A cup's inner diameters and height must lie between 5 and 2000 mm.</source>
             <translation>Innendurchmesser und Höhe eines Bechers müssen zwischen 5 und 2000 mm liegen.</translation>
         </message>
+        <message>
+            <source>Added water is %1 % of the cup: outside all commonly quoted advice (%2 %); the binder is spread too thin.</source>
+            <translation>Zugesetztes Wasser macht %1 % des Bechers aus: außerhalb aller üblichen Ratschläge (%2 %); das Bindemittel ist zu dünn verteilt.</translation>
+        </message>
+        <message>
+            <source>Added water is %1 % of the cup: more than commonly quoted advice allows (%2 %); go on with medium.</source>
+            <translation>Zugesetztes Wasser macht %1 % des Bechers aus: mehr als übliche Ratschläge zulassen (%2 %); mit Medium weitermachen.</translation>
+        </message>
+        <message>
+            <source>Added water is %1 % of the cup: above the %2 % that commonly quoted advice calls safe for the film.</source>
+            <translation>Zugesetztes Wasser macht %1 % des Bechers aus: über den %2 %, die übliche Ratschläge für den Film sicher nennen.</translation>
+        </message>
+        <message>
+            <source>Additive is %1 % of the cup: see what its label allows.</source>
+            <translation>Der Zusatz macht %1 % des Bechers aus: nachsehen, was sein Etikett zulässt.</translation>
+        </message>
+        <message>
+            <source>This cup holds %1 points more added liquid than another cup; they will dry and shrink differently.</source>
+            <translation>Dieser Becher enthält %1 Prozentpunkte mehr zugesetzte Flüssigkeit als ein anderer; sie trocknen und schrumpfen verschieden.</translation>
+        </message>
+        <message>
+            <source>This cup holds %1 points less added liquid than another cup; they will dry and shrink differently.</source>
+            <translation>Dieser Becher enthält %1 Prozentpunkte weniger zugesetzte Flüssigkeit als ein anderer; sie trocknen und schrumpfen verschieden.</translation>
+        </message>
+        <message>
+            <source>The room is %1 degrees C warmer than when the base coat was tested; test the base coat again.</source>
+            <translation>Der Raum ist %1 °C wärmer als beim Test der Grundierung; die Grundierung noch einmal testen.</translation>
+        </message>
+        <message>
+            <source>The room is %1 degrees C colder than when the base coat was tested; test the base coat again.</source>
+            <translation>Der Raum ist %1 °C kälter als beim Test der Grundierung; die Grundierung noch einmal testen.</translation>
+        </message>
+        <message>
+            <source>The base coat was tested %1 hours ago; test it again.</source>
+            <translation>Die Grundierung wurde vor %1 Stunden getestet; noch einmal testen.</translation>
+        </message>
+        <message>
+            <source>The cup stood open for %1 minutes and has thickened; cover it and test again before adding.</source>
+            <translation>Der Becher stand %1 Minuten offen und ist dicker geworden; abdecken und vor der nächsten Zugabe noch einmal testen.</translation>
+        </message>
+        <message>
+            <source>The test came %1 s after stirring; stir, wait %2 s and test, the same for every cup.</source>
+            <translation>Der Test kam %1 s nach dem Rühren; rühren, %2 s warten und testen, bei jedem Becher gleich.</translation>
+        </message>
+        <message>
+            <source>The repair takes %1 mL of unthinned paint, more than is kept back; mix more of the same first.</source>
+            <translation>Die Rettung braucht %1 mL unverdünnte Farbe, mehr als zurückbehalten ist; erst mehr von derselben mischen.</translation>
+        </message>
+        <message>
+            <source>Another %1 mL of water would pass %2 % of the cup; thin on with medium.</source>
+            <translation>Weitere %1 mL Wasser würden %2 % des Bechers überschreiten; mit Medium weiter verdünnen.</translation>
+        </message>
+        <message>
+            <source>A step of %1 mL is too much at once for this cup; stop here, or film it again to know it better.</source>
+            <translation>Ein Schritt von %1 mL ist für diesen Becher auf einmal zu viel; hier aufhören, oder noch einmal filmen, um es genauer zu wissen.</translation>
+        </message>
+        <message>
+            <source>%1 pictures were damaged and partly filled in by the decoder.</source>
+            <translation>%1 Bilder waren beschädigt und wurden beim Lesen teilweise ergänzt.</translation>
+        </message>
+        <message>
+            <source>%1 pictures were lost: the file is damaged.</source>
+            <translation>%1 Bilder fehlen: die Datei ist beschädigt.</translation>
+        </message>
+        <message>
+            <source>%1 pictures were left out: their times do not rise or jump by minutes.</source>
+            <translation>%1 Bilder wurden ausgelassen: ihre Zeiten steigen nicht oder springen um Minuten.</translation>
+        </message>
+        <message>
+            <source>A step of %1 mL is too much at once for this cup; measure it out with a teaspoon instead.</source>
+            <translation>Ein Schritt von %1 mL ist für diesen Becher auf einmal zu viel; stattdessen mit einem Teelöffel abmessen.</translation>
+        </message>
+        <message>
+            <source>A step of %1 mL is too much at once for this cup; measure it out with a quarter teaspoon instead.</source>
+            <translation>Ein Schritt von %1 mL ist für diesen Becher auf einmal zu viel; stattdessen mit einem Viertelteelöffel abmessen.</translation>
+        </message>
+        <message>
+            <source>A step of %1 mL is too much at once for this cup; measure it out with %2 mL marks of a pipette instead.</source>
+            <translation>Ein Schritt von %1 mL ist für diesen Becher auf einmal zu viel; stattdessen mit den %2-mL-Strichen einer Pipette abmessen.</translation>
+        </message>
+        <message>
+            <source>A step of %1 mL is too much at once for this cup; measure it out with %2 mL marks of a pipette instead.</source>
+            <translation>Ein Schritt von %1 mL ist für diesen Becher auf einmal zu viel; stattdessen mit den %2-mL-Strichen einer Pipette abmessen.</translation>
+        </message>
+        <message>
+            <source>A step of %1 mL is too much at once for this cup; measure it out with drops instead.</source>
+            <translation>Ein Schritt von %1 mL ist für diesen Becher auf einmal zu viel; stattdessen mit Tropfen abmessen.</translation>
+        </message>
+        <message>
+            <source>This water is hardly thinner than the target and cannot bring the cup there; use water or a thinner one.</source>
+            <translation>Dieses Wasser ist kaum dünner als das Ziel und kann den Becher nicht dorthin bringen; etwas Dünneres nehmen.</translation>
+        </message>
+        <message>
+            <source>This additive is hardly thinner than the target and cannot bring the cup there; use water or a thinner one.</source>
+            <translation>Dieser Zusatz ist kaum dünner als das Ziel und kann den Becher nicht dorthin bringen; Wasser oder einen dünneren nehmen.</translation>
+        </message>
+        <message>
+            <source>This medium is hardly thinner than the target and cannot bring the cup there; use water or a thinner one.</source>
+            <translation>Dieses Medium ist kaum dünner als das Ziel und kann den Becher nicht dorthin bringen; Wasser oder ein dünneres nehmen.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::BenchBoard</name>

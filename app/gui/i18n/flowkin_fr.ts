@@ -2611,6 +2611,106 @@
             <source>A cup's inner diameters and height must lie between 5 and 2000 mm.</source>
             <translation>Les diamètres intérieurs et la hauteur d’un gobelet doivent se situer entre 5 et 2000 mm.</translation>
         </message>
+        <message>
+            <source>Added water is %1 % of the cup: outside all commonly quoted advice (%2 %); the binder is spread too thin.</source>
+            <translation>L’eau ajoutée fait %1 % du gobelet : hors de tous les conseils courants (%2 %) ; le liant est trop étalé.</translation>
+        </message>
+        <message>
+            <source>Added water is %1 % of the cup: more than commonly quoted advice allows (%2 %); go on with medium.</source>
+            <translation>L’eau ajoutée fait %1 % du gobelet : plus que ne le permettent les conseils courants (%2 %) ; continuez avec du médium.</translation>
+        </message>
+        <message>
+            <source>Added water is %1 % of the cup: above the %2 % that commonly quoted advice calls safe for the film.</source>
+            <translation>L’eau ajoutée fait %1 % du gobelet : au-dessus des %2 % que les conseils courants disent sûrs pour le film.</translation>
+        </message>
+        <message>
+            <source>Additive is %1 % of the cup: see what its label allows.</source>
+            <translation>L’additif fait %1 % du gobelet : voyez ce que permet son étiquette.</translation>
+        </message>
+        <message>
+            <source>This cup holds %1 points more added liquid than another cup; they will dry and shrink differently.</source>
+            <translation>Ce gobelet contient %1 points de liquide ajouté de plus qu’un autre ; ils sécheront et se rétracteront différemment.</translation>
+        </message>
+        <message>
+            <source>This cup holds %1 points less added liquid than another cup; they will dry and shrink differently.</source>
+            <translation>Ce gobelet contient %1 points de liquide ajouté de moins qu’un autre ; ils sécheront et se rétracteront différemment.</translation>
+        </message>
+        <message>
+            <source>The room is %1 degrees C warmer than when the base coat was tested; test the base coat again.</source>
+            <translation>La pièce est plus chaude de %1 °C que lors du test du fond ; testez le fond à nouveau.</translation>
+        </message>
+        <message>
+            <source>The room is %1 degrees C colder than when the base coat was tested; test the base coat again.</source>
+            <translation>La pièce est plus froide de %1 °C que lors du test du fond ; testez le fond à nouveau.</translation>
+        </message>
+        <message>
+            <source>The base coat was tested %1 hours ago; test it again.</source>
+            <translation>Le fond a été testé il y a %1 heures ; testez-le à nouveau.</translation>
+        </message>
+        <message>
+            <source>The cup stood open for %1 minutes and has thickened; cover it and test again before adding.</source>
+            <translation>Le gobelet est resté ouvert %1 minutes et s’est épaissi ; couvrez-le et testez à nouveau avant d’ajouter.</translation>
+        </message>
+        <message>
+            <source>The test came %1 s after stirring; stir, wait %2 s and test, the same for every cup.</source>
+            <translation>Le test est venu %1 s après avoir remué ; remuez, attendez %2 s et testez, de même pour chaque gobelet.</translation>
+        </message>
+        <message>
+            <source>The repair takes %1 mL of unthinned paint, more than is kept back; mix more of the same first.</source>
+            <translation>Le sauvetage demande %1 mL de peinture non diluée, plus que la réserve ; préparez d’abord plus de la même.</translation>
+        </message>
+        <message>
+            <source>Another %1 mL of water would pass %2 % of the cup; thin on with medium.</source>
+            <translation>Encore %1 mL d’eau dépasseraient %2 % du gobelet ; continuez à diluer avec du médium.</translation>
+        </message>
+        <message>
+            <source>A step of %1 mL is too much at once for this cup; stop here, or film it again to know it better.</source>
+            <translation>Un pas de %1 mL est trop d’un coup pour ce gobelet ; arrêtez-vous là, ou filmez encore pour mieux savoir.</translation>
+        </message>
+        <message>
+            <source>%1 pictures were damaged and partly filled in by the decoder.</source>
+            <translation>%1 images étaient abîmées et ont été complétées en partie à la lecture.</translation>
+        </message>
+        <message>
+            <source>%1 pictures were lost: the file is damaged.</source>
+            <translation>%1 images sont perdues : le fichier est abîmé.</translation>
+        </message>
+        <message>
+            <source>%1 pictures were left out: their times do not rise or jump by minutes.</source>
+            <translation>%1 images ont été laissées de côté : leurs temps ne montent pas ou sautent de plusieurs minutes.</translation>
+        </message>
+        <message>
+            <source>A step of %1 mL is too much at once for this cup; measure it out with a teaspoon instead.</source>
+            <translation>Un pas de %1 mL est trop d’un coup pour ce gobelet ; mesurez plutôt avec une cuillère à café.</translation>
+        </message>
+        <message>
+            <source>A step of %1 mL is too much at once for this cup; measure it out with a quarter teaspoon instead.</source>
+            <translation>Un pas de %1 mL est trop d’un coup pour ce gobelet ; mesurez plutôt avec un quart de cuillère à café.</translation>
+        </message>
+        <message>
+            <source>A step of %1 mL is too much at once for this cup; measure it out with %2 mL marks of a pipette instead.</source>
+            <translation>Un pas de %1 mL est trop d’un coup pour ce gobelet ; mesurez plutôt avec les traits de %2 mL d’une pipette.</translation>
+        </message>
+        <message>
+            <source>A step of %1 mL is too much at once for this cup; measure it out with %2 mL marks of a pipette instead.</source>
+            <translation>Un pas de %1 mL est trop d’un coup pour ce gobelet ; mesurez plutôt avec les traits de %2 mL d’une pipette.</translation>
+        </message>
+        <message>
+            <source>A step of %1 mL is too much at once for this cup; measure it out with drops instead.</source>
+            <translation>Un pas de %1 mL est trop d’un coup pour ce gobelet ; mesurez plutôt avec des gouttes.</translation>
+        </message>
+        <message>
+            <source>This water is hardly thinner than the target and cannot bring the cup there; use water or a thinner one.</source>
+            <translation>Cette eau est à peine plus fluide que le but et ne peut y amener le gobelet ; prenez plus fluide.</translation>
+        </message>
+        <message>
+            <source>This additive is hardly thinner than the target and cannot bring the cup there; use water or a thinner one.</source>
+            <translation>Cet additif est à peine plus fluide que le but et ne peut y amener le gobelet ; prenez de l’eau ou un plus fluide.</translation>
+        </message>
+        <message>
+            <source>This medium is hardly thinner than the target and cannot bring the cup there; use water or a thinner one.</source>
+            <translation>Ce médium est à peine plus fluide que le but et ne peut y amener le gobelet ; prenez de l’eau ou un plus fluide.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::BenchBoard</name>

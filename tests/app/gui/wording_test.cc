@@ -2,7 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <QCoreApplication>
 #include <QLocale>
+#include <QTranslator>
 #include <algorithm>
 #include <cctype>
 #include <filesystem>
@@ -10,6 +12,8 @@
 #include <iterator>
 #include <set>
 #include <string>
+
+#include "app/usecases/advise_dose.h"
 
 namespace flowkin {
 namespace {
@@ -148,6 +152,39 @@ TEST_F(WordingTest, TellsTheEnginesNumbersHerWay) {
             "after ASTM D4212, 30 % of 1200.");
   EXPECT_EQ(Wording::Engine("Nobody has measured how it flows."),
             "Nobody has measured how it flows.");
+}
+
+/// A cup and a bench that call for every caution at once.
+DoseReport DoseWithCautions() {
+  DoseRequest request;
+  request.cup.volume_ml = 100.0;
+  request.cup.tests = {{0.0, 2.5, 0.04}, {30.0, 1.6, 0.04}};
+  request.bench = {24.5, 20.0, 150.0, 45.0, 200.0, {0.02}};
+  const Result<DoseReport> report = AdviseDose(request, nullptr);
+  EXPECT_TRUE(report.has_value());
+  return report.has_value() ? *report : DoseReport{};
+}
+
+TEST(EngineSentences, WithNumbersAreSaidInHerLanguage) {
+  const DoseReport report = DoseWithCautions();
+  ASSERT_GE(report.cautions.size(), 6U);
+  int no_arguments = 0;
+  const QCoreApplication application(no_arguments, nullptr);
+  for (const char* language : {"de", "fr"}) {
+    QTranslator translator;
+    ASSERT_TRUE(translator.load(QString("flowkin_") + language, ":/i18n"));
+    QLocale::setDefault(QLocale(language));
+    ASSERT_TRUE(QCoreApplication::installTranslator(&translator));
+    for (const std::string& caution : report.cautions) {
+      // What has no translation keeps its English words.
+      EXPECT_EQ(Wording::Engine(caution).indexOf(" the "), -1) << caution;
+    }
+    const QString room = Wording::Engine(
+        "The room is 4.5 degrees C warmer than when the base coat was tested; "
+        "test the base coat again.");
+    EXPECT_TRUE(room.contains("4,5 °C")) << room.toStdString();
+  }
+  QLocale::setDefault(QLocale("en_US"));
 }
 
 // The main screen keeps to the words of the trade.
