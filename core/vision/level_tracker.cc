@@ -30,18 +30,28 @@ constexpr double kJoinShare = 0.35;
 constexpr double kLeastPatch = 0.01;
 /// The picture rests when this share of its strongest motion is left.
 constexpr double kCalmShare = 0.15;
+/// Gain and offset of the light are told apart where the surroundings' codes
+/// spread by more than this many times what the pictures differ by; in more
+/// even ones it is all gain.
+constexpr double kClearSpread = 3.0;
 /// The surroundings must make up this share of the picture to say anything of
 /// shake and brightness.
 constexpr double kLeastSurroundings = 0.08;
 
-/// A reduced picture and how it lies to the reference picture.
+/// How a picture lies to the reference picture, and the light in it:
+/// picture(x + shift) = gain * reference(x) + offset.
+struct View {
+  cv::Point2f shift{0.0F, 0.0F};  ///< reduced px
+  float gain = 1.0F;
+  float offset = 0.0F;  ///< luma codes
+};
+
 struct Picture {
   double t_s = 0.0;
   cv::Mat codes;   ///< CV_16UC1, luma above black times kCodeScale
   cv::Mat coarse;  ///< CV_32FC1, for the change since the picture before
   double change = 0.0;
-  float gain = 1.0F;
-  cv::Point2f shift{0.0F, 0.0F};  ///< reduced px
+  View view;
 };
 
 double Median(std::vector<double> v) {
@@ -111,20 +121,24 @@ cv::Mat ReduceLuma(const cv::Mat& luma, int factor, int black) {
   return out;
 }
 
-cv::Mat ToFloat(const cv::Mat& codes, float gain = 1.0F) {
+cv::Mat ToFloat(const cv::Mat& codes, const View& view = {}) {
   cv::Mat f;
-  codes.convertTo(f, CV_32F, 1.0 / static_cast<double>(kCodeScale * gain));
+  codes.convertTo(f,
+                  CV_32F,
+                  1.0 / static_cast<double>(kCodeScale * view.gain),
+                  -static_cast<double>(view.offset / view.gain));
   return f;
 }
 
 /// The picture in luma codes, laid over the reference picture.
 cv::Mat Look(const Picture& p) {
-  cv::Mat f = ToFloat(p.codes, p.gain);
-  if (p.shift.x == 0.0F && p.shift.y == 0.0F) return f;
+  cv::Mat f = ToFloat(p.codes, p.view);
+  const cv::Point2f shift = p.view.shift;
+  if (shift.x == 0.0F && shift.y == 0.0F) return f;
   cv::Mat moved;
   cv::warpAffine(f,
                  moved,
-                 cv::Matx23f(1, 0, p.shift.x, 0, 1, p.shift.y),
+                 cv::Matx23f(1, 0, shift.x, 0, 1, shift.y),
                  f.size(),
                  cv::INTER_LINEAR | cv::WARP_INVERSE_MAP,
                  cv::BORDER_REPLICATE);
@@ -161,8 +175,8 @@ double Sharpness(const cv::Mat& look) {
   return slope / std::max(1.0, static_cast<double>(bright - dark));
 }
 
-/// Finds shift and gain of pictures against a reference by Gauss-Newton on
-/// the surroundings, doubtful pixels weighted down.
+/// Finds the view of pictures against a reference by Gauss-Newton on the
+/// surroundings, doubtful pixels weighted down.
 /// (Inverse compositional form of B. D. Lucas, T. Kanade 1981, Proc. Imaging
 /// Understanding Workshop, 121-130; from memory.)
 class Registration {
@@ -186,19 +200,17 @@ class Registration {
   bool HoldsShift() const { return holds_; }
 
   /// `coarse` looks at half the size only, which is enough to find the paint.
-  void Fit(const cv::Mat& picture,
-           bool coarse,
-           cv::Point2f* shift,
-           float* gain) {
+  void Fit(const cv::Mat& picture, bool coarse, View* view) {
+    // Wide at first: a lamp's flicker moves every pixel at once.
+    spread_ = kMostSpread;
     std::array<cv::Mat, 2> pyramid{picture, cv::Mat()};
     cv::resize(picture, pyramid[1], {}, 0.5, 0.5, cv::INTER_AREA);
     for (int level = 1; level >= (coarse ? 1 : 0); --level) {
       Refine(pyramid[static_cast<std::size_t>(level)],
              levels_[static_cast<std::size_t>(level)],
              level == 0 ? 1.0F : 0.5F,
-             level == 0 ? 2 : 3,
-             shift,
-             gain);
+             level == 0 ? 2 : 4,
+             view);
     }
   }
 
@@ -211,32 +223,33 @@ class Registration {
               const Level& level,
               float scale,
               int iterations,
-              cv::Point2f* shift,
-              float* gain) {
+              View* view) {
+    cv::Point2f& shift = view->shift;
     const int rows = level.reference.rows;
     const int cols = level.reference.cols;
     const int border = 3;
     // Every second pixel of the fine level is plenty for three numbers.
     const int step = scale > 0.9F ? 2 : 1;
     for (int it = 0; it < iterations; ++it) {
-      const float dx = shift->x * scale;
-      const float dy = shift->y * scale;
+      const float dx = shift.x * scale;
+      const float dy = shift.y * scale;
       if (std::abs(dx) > static_cast<float>(cols) * 0.2F ||
           std::abs(dy) > static_cast<float>(rows) * 0.2F) {
-        *shift = {0.0F, 0.0F};
+        shift = {0.0F, 0.0F};
         return;
       }
       const int ix = static_cast<int>(std::floor(dx));
       const int iy = static_cast<int>(std::floor(dy));
       const float fx = dx - static_cast<float>(ix);
       const float fy = dy - static_cast<float>(iy);
-      const float inv_gain = 1.0F / *gain;
+      const float inv_gain = 1.0F / view->gain;
+      const float dark = view->offset;
       // Residual scale of this pass from the pass before.
-      const float c2 = spread_ * spread_ * 4.0F;
-      double h[6] = {0, 0, 0, 0, 0, 0};
-      double b[3] = {0, 0, 0};
+      const auto c2 = static_cast<float>(4.0 * spread_ * spread_);
+      // Sums of gx gx, gx gy, gx r, gx, gy gy, gy r, gy, r r, r and 1.
+      std::array<double, 10> h{};
+      std::array<double, 4> b{};
       double abs_sum = 0.0;
-      double count = 0.0;
       for (int r = border; r < rows - border; r += step) {
         const int pr = r + iy;
         if (pr < 0 || pr + 1 >= rows) continue;
@@ -246,65 +259,87 @@ class Registration {
         const auto* use = level.use.ptr<std::uint8_t>(r);
         const float* p0 = picture.ptr<float>(pr);
         const float* p1 = picture.ptr<float>(pr + 1);
-        std::array<float, 11> row{};  // of one row; floats hold that
+        std::array<float, 15> row{};  // of one row; floats hold that
         for (int c = border; c < cols - border; c += step) {
           const int pc = c + ix;
           if (use[c] == 0 || pc < 0 || pc + 1 >= cols) continue;
           const float top = p0[pc] + fx * (p0[pc + 1] - p0[pc]);
           const float bottom = p1[pc] + fx * (p1[pc + 1] - p1[pc]);
-          const float value = (top + fy * (bottom - top)) * inv_gain;
+          const float value = (top + fy * (bottom - top) - dark) * inv_gain;
           const float e = value - ref[c];
           const float w = 1.0F / (1.0F + e * e / c2);
           const float wx = w * gx[c];
           const float wy = w * gy[c];
-          const float wg = w * ref[c];
+          const float wr = w * ref[c];
           row[0] += wx * gx[c];
           row[1] += wx * gy[c];
           row[2] += wx * ref[c];
-          row[3] += wy * gy[c];
-          row[4] += wy * ref[c];
-          row[5] += wg * ref[c];
-          row[6] += wx * e;
-          row[7] += wy * e;
-          row[8] += wg * e;
-          row[9] += w * std::abs(e);
-          row[10] += w;
+          row[3] += wx;
+          row[4] += wy * gy[c];
+          row[5] += wy * ref[c];
+          row[6] += wy;
+          row[7] += wr * ref[c];
+          row[8] += wr;
+          row[9] += w;
+          row[10] += wx * e;
+          row[11] += wy * e;
+          row[12] += wr * e;
+          row[13] += w * e;
+          row[14] += w * std::abs(e);
         }
-        for (std::size_t k = 0; k < 6; ++k) h[k] += static_cast<double>(row[k]);
-        for (std::size_t k = 0; k < 3; ++k) {
-          b[k] += static_cast<double>(row[6 + k]);
+        for (std::size_t k = 0; k < 10; ++k) {
+          h[k] += static_cast<double>(row[k]);
         }
-        abs_sum += static_cast<double>(row[9]);
-        count += static_cast<double>(row[10]);
+        for (std::size_t k = 0; k < 4; ++k) {
+          b[k] += static_cast<double>(row[10 + k]);
+        }
+        abs_sum += static_cast<double>(row[14]);
       }
+      const double count = h[9];
       if (count < 30.0) return;
-      spread_ =
-          static_cast<float>(std::clamp(1.5 * abs_sum / count, 0.7, 12.0));
+      spread_ = std::clamp(1.5 * abs_sum / count, 0.7, kMostSpread);
       // Shift is only trusted where both directions have edges.
-      const double trace = h[0] + h[3];
-      const double det = h[0] * h[3] - h[1] * h[1];
+      const double trace = h[0] + h[4];
+      const double det = h[0] * h[4] - h[1] * h[1];
       const double low =
           0.5 * (trace - std::sqrt(std::max(0.0, trace * trace - 4.0 * det)));
       holds_ = low > 0.15 * count;
-      cv::Matx33d m(h[0], h[1], h[2], h[1], h[3], h[4], h[2], h[4], h[5]);
       if (!holds_) {
-        m = cv::Matx33d(1, 0, 0, 0, 1, 0, 0, 0, h[5]);
+        h[0] = h[4] = 1.0;
+        h[1] = h[2] = h[3] = h[5] = h[6] = 0.0;
         b[0] = b[1] = 0.0;
-        *shift = {0.0F, 0.0F};
+        shift = {0.0F, 0.0F};
       }
-      m(0, 0) += 1e-6 * trace + 1e-9;
-      m(1, 1) += 1e-6 * trace + 1e-9;
-      m(2, 2) += 1e-9;
-      const cv::Vec3d d = m.solve(cv::Vec3d(b[0], b[1], b[2]), cv::DECOMP_LU);
-      shift->x -= static_cast<float>(d[0]) / scale;
-      shift->y -= static_cast<float>(d[1]) / scale;
-      *gain *= static_cast<float>(std::clamp(1.0 + d[2], 0.7, 1.4));
-      *gain = std::clamp(*gain, 0.1F, 8.0F);
+      h[0] += 1e-6 * trace + 1e-9;
+      h[4] += 1e-6 * trace + 1e-9;
+      h[7] += 1e-9;
+      const double even = kClearSpread * std::min(spread_, 2.0);
+      const double hold = even * even * count * count / std::max(h[7], 1.0);
+      h[9] += hold;
+      b[3] -= hold * static_cast<double>(dark * inv_gain);
+      cv::Matx44d m;
+      std::size_t k = 0;
+      for (int r = 0; r < 4; ++r) {
+        for (int c = r; c < 4; ++c) m(r, c) = m(c, r) = h[k++];
+      }
+      const cv::Vec4d d =
+          m.solve(cv::Vec4d(b[0], b[1], b[2], b[3]), cv::DECOMP_LU);
+      shift.x -= static_cast<float>(d[0]) / scale;
+      shift.y -= static_cast<float>(d[1]) / scale;
+      view->offset = std::clamp(
+          dark + view->gain * static_cast<float>(d[3]), -60.0F, 60.0F);
+      view->gain = std::clamp(
+          view->gain * static_cast<float>(std::clamp(1.0 + d[2], 0.7, 1.4)),
+          0.1F,
+          8.0F);
     }
   }
 
+  /// Of the residuals, luma codes: more is a hand or another picture.
+  static constexpr double kMostSpread = 12.0;
+
   std::array<Level, 2> levels_;
-  float spread_ = 2.0F;
+  double spread_ = kMostSpread;
   bool holds_ = false;
 };
 
@@ -619,27 +654,30 @@ void LevelTracker::Impl::Register(const cv::Mat& use,
   // Not the very last picture: cameras are switched off by touching them.
   const std::size_t reference =
       Count() - 1 - std::min<std::size_t>(2, Count() / 20);
-  for (Picture& p : pictures) {
-    p.shift = {0.0F, 0.0F};
-    p.gain = 1.0F;
+  for (Picture& p : pictures) p.view = {};
+  // Noise of the reference would pass for spread of the surroundings.
+  cv::Mat quiet = cv::Mat::zeros(pictures.front().codes.size(), CV_32F);
+  const std::size_t from = reference - std::min<std::size_t>(6, reference / 10);
+  for (std::size_t k = from; k <= reference; ++k) {
+    quiet += SmoothLook(pictures[k]);
   }
-  Registration registration(SmoothLook(pictures[reference]), use);
-  cv::Point2f shift{0.0F, 0.0F};
-  float gain = 1.0F;
+  quiet /= static_cast<double>(reference - from + 1);
+  Registration registration(quiet, use);
+  View view;
   std::vector<double> size;
-  std::vector<std::pair<cv::Point2f, float>> found(Count());
+  std::vector<View> found(Count());
   for (std::size_t k = Count(); k-- > 0;) {
-    registration.Fit(SmoothLook(pictures[k]), coarse, &shift, &gain);
-    found[k] = {shift, gain};
-    size.push_back(
-        std::hypot(static_cast<double>(shift.x), static_cast<double>(shift.y)));
+    registration.Fit(SmoothLook(pictures[k]), coarse, &view);
+    found[k] = view;
+    size.push_back(std::hypot(static_cast<double>(view.shift.x),
+                              static_cast<double>(view.shift.y)));
   }
   // A camera that stands still is not resampled: that would only soften it.
   const bool shaken =
       registration.HoldsShift() && Quantile(size, 0.95) > kStillShift;
   for (std::size_t k = 0; k < Count(); ++k) {
-    if (shaken) pictures[k].shift = found[k].first;
-    pictures[k].gain = found[k].second;
+    pictures[k].view = found[k];
+    if (!shaken) pictures[k].view.shift = {0.0F, 0.0F};
   }
   track->camera_shift_px =
       shaken ? Quantile(size, 1.0) * static_cast<double>(factor) : 0.0;
@@ -923,7 +961,7 @@ void LevelTracker::Impl::MeasureDecay(const std::vector<int>& pixels,
 
   for (std::size_t i = 0; i + 1 < n; ++i) {
     if (pictures[i].t_s < track->bursts.front().start_s) continue;
-    const cv::Point2f d = pictures[i + 1].shift - pictures[i].shift;
+    const cv::Point2f d = pictures[i + 1].view.shift - pictures[i].view.shift;
     track->camera_jump_px =
         std::max(track->camera_jump_px,
                  factor * std::hypot(static_cast<double>(d.x),
@@ -1072,10 +1110,7 @@ ReliefTrack LevelTracker::Impl::Finish() {
       Register(use, false, &track);
     } else {
       track.surroundings = false;
-      for (Picture& p : pictures) {
-        p.shift = {0.0F, 0.0F};
-        p.gain = 1.0F;
-      }
+      for (Picture& p : pictures) p.view = {};
     }
     MeasureNoise(&track);
     FindBursts(pixels, &track);
@@ -1092,11 +1127,11 @@ ReliefTrack LevelTracker::Impl::Finish() {
   for (std::size_t i = 0; i < n; ++i) {
     track.samples[i].t_s = pictures[i].t_s;
     track.samples[i].motion = motion.empty() ? 0.0 : motion[i];
-    track.samples[i].brightness = static_cast<double>(pictures[i].gain);
-    track.samples[i].shift_px =
-        std::hypot(static_cast<double>(pictures[i].shift.x),
-                   static_cast<double>(pictures[i].shift.y)) *
-        factor;
+    const View& view = pictures[i].view;
+    track.samples[i].brightness = static_cast<double>(view.gain);
+    track.samples[i].shift_px = std::hypot(static_cast<double>(view.shift.x),
+                                           static_cast<double>(view.shift.y)) *
+                                factor;
   }
 
   if (hull.empty()) return track;
