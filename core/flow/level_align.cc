@@ -20,9 +20,11 @@ constexpr double kPriorBins = 10.0;
 /// 0.4 of themselves from one to the next: (1 + 0.4) / (1 - 0.4) count as one.
 constexpr double kKnotsPerError = 2.4;
 /// Relief left when the flat picture was taken, as a share of the start,
-/// shortens a clock by about 2.5 times that share. Only its difference between
-/// the curves matters; a fifth is doubtful because the tail is extrapolated.
-constexpr double kFlatRelSd = 0.5;
+/// shortens a clock by up to three times that share: 0.8 times in pools 6 mm
+/// deep, 2.5 in 3 mm by the levelling law, 3 where highlights fade slower than
+/// the relief. Only its difference between the curves matters, and all of that
+/// is doubtful, because the tail beyond the window is a guess.
+constexpr double kFlatShortens = 3.0;
 /// How far that difference is followed: it depends on the very clocks that are
 /// sought, and in full it would swell their scatter.
 constexpr double kFlatTrust = 0.5;
@@ -318,8 +320,12 @@ DecayAlignment AlignDecays(const std::vector<FlowCurve>& curves,
   const double m = static_cast<double>(used.size());
   for (std::size_t i : used) {
     result.ln_clock[i].value = ln_clock[i];
+    // The tail's shape is common to all: repeats do not average this out.
+    const double cut_short =
+        kFlatShortens * (left[i] - mean_left) * std::sqrt(0.5 * m);
     result.ln_clock[i].sd = std::sqrt(kKnotsPerError * variance[i] *
-                                      (m > 1.0 ? m / (m - 1.0) : 1.0));
+                                          (m > 1.0 ? m / (m - 1.0) : 1.0) +
+                                      cut_short * cut_short);
     result.ln_clock[i].degrees_of_freedom = (dof + kPriorBins) / kKnotsPerError;
   }
   for (int k = 0; k < kKnots; ++k) {

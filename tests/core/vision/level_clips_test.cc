@@ -133,6 +133,17 @@ TEST(LevelClips, GuisesAgree) {
     darker[i].luma = luma;
   }
   expect_alike(darker, {}, "lamp ripple");
+  // Exposure falls by 30 % over the clip, the black of the coded luma with it:
+  // a change of gain and of offset.
+  std::vector<Frame> drifting = frames;
+  for (std::size_t i = 0; i < drifting.size(); ++i) {
+    const double share =
+        static_cast<double>(i) / static_cast<double>(drifting.size());
+    cv::Mat luma;
+    frames[i].luma.convertTo(luma, CV_8U, 1.0 - 0.3 * share);
+    drifting[i].luma = luma;
+  }
+  expect_alike(drifting, {}, "drifting exposure");
   std::vector<Frame> half;
   for (std::size_t i = 0; i < frames.size(); i += 2) half.push_back(frames[i]);
   expect_alike(half, {}, "30 pictures a second");
