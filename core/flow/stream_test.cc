@@ -70,27 +70,32 @@ bool HasStream(const StreamEpisode& e) {
 /// Looks at one episode's pieces.
 class Pieces {
  public:
-  explicit Pieces(const StreamEpisode& e) : e_(e), first_(e.num_pieces / 7) {
-    groups_.push_back(MakeGroups(1));
+  explicit Pieces(const StreamEpisode& e)
+      : e_(e), first_(e.num_pieces / 7), single_(SinglePieces()) {
+    for (const double reach_s : kReaches_s)
+      for (const int height : kHeights) {
+        if (height > Count()) continue;
+        if (auto g = MakeGroups(height, reach_s)) groups_.push_back(*g);
+      }
+    FindUpperGaps();
   }
 
-  std::optional<Break> FindBreak() {
-    for (std::size_t i = 1; i < Samples(); ++i) {
-      const Groups* groups = Telling(i);
-      if (groups == nullptr || !GapAt(*groups, i).IsGap() ||
-          !LastsFrom(*groups, i) || !Opens(*groups, i) || !AllGoSoon(i) ||
-          !WasThere(i))
-        continue;
-      return FirstGap(*groups, i);
-    }
+  std::optional<Break> FindBreak() const {
+    for (std::size_t i = 1; i < Samples(); ++i)
+      for (const Groups& g : groups_)
+        if (GapAt(g, i).IsGap() && LastsFrom(g, i) && Opens(g, i) &&
+            AllGoSoon(i) && WasThere(i))
+          return FirstGap(g, i);
     return std::nullopt;
   }
 
  private:
-  /// Presence of `height` neighbouring pieces taken together, and what it is
-  /// good for. [sample * count + uppermost piece]
+  /// Presence of `height` neighbouring pieces over the pictures within
+  /// `reach_s` taken together, and what it is good for.
+  /// [sample * count + uppermost piece]
   struct Groups {
     int height = 1;
+    double reach_s = 0.0;
     int count = 0;
     std::vector<double> presence, sd;
     double Presence(std::size_t i, int p) const { return presence[At(i, p)]; }
@@ -108,8 +113,16 @@ class Pieces {
   // Codecs freeze noise for a while: only values this far apart tell of it.
   static constexpr double kNoiseLag_s = 0.1;
   static constexpr double kNoiseSpan_s = 0.8;
+  // A gap must last this long: one bad picture is none, unless pictures are
+  // rare.
+  static constexpr double kLeastGap_s = 0.03;
 
-  static constexpr std::array<int, 8> kHeights{1, 2, 3, 4, 6, 9, 13, 18};
+  // A thread that parts low above the paint may close the gap again within a
+  // tenth of a second, on a third of the fall; noise hides what is small and
+  // short. So gaps of many heights are looked for, in one picture and in the
+  // mean of a few.
+  static constexpr std::array<int, 5> kHeights{2, 3, 4, 6, 9};
+  static constexpr std::array<double, 3> kReaches_s{0.0, 0.017, 0.034};
 
   std::size_t Samples() const { return e_.t_s.size(); }
   int Count() const { return e_.num_pieces; }
@@ -118,19 +131,29 @@ class Pieces {
            static_cast<std::size_t>(p);
   }
 
-  Groups MakeGroups(int height) const {
+  Groups SinglePieces() const {
+    Groups g;
+    g.count = Count();
+    g.presence.assign(e_.presence.begin(), e_.presence.end());
+    g.sd.assign(e_.presence_sd.begin(), e_.presence_sd.end());
+    AddScatter(g);
+    return g;
+  }
+
+  // None where pictures are too rare for a mean of some.
+  std::optional<Groups> MakeGroups(int height, double reach_s) const {
     Groups g;
     g.height = height;
-    g.count = std::max(0, Count() - height + 1);
-    g.presence.assign(Samples() * static_cast<std::size_t>(g.count), 1.0);
-    g.sd.assign(g.presence.size(), 10.0);
+    g.reach_s = reach_s;
+    g.count = Count() - height + 1;
+    g.presence.resize(Samples() * static_cast<std::size_t>(g.count));
+    g.sd.resize(g.presence.size());
     for (std::size_t i = 0; i < Samples(); ++i)
       for (int p = 0; p < g.count; ++p) {
         double sum = 0.0, weight = 0.0;
         for (int k = p; k < p + height; ++k) {
-          const double sd =
-              height == 1 ? e_.presence_sd[At(i, k)] : groups_.front().Sd(i, k);
           // Pieces seen well count alike.
+          const double sd = single_.Sd(i, k);
           const double w = 1.0 / (sd * sd + 0.03 * 0.03);
           sum += w * e_.presence[At(i, k)];
           weight += w;
@@ -138,52 +161,66 @@ class Pieces {
         g.presence[g.At(i, p)] = sum / weight;
         g.sd[g.At(i, p)] = 1.0 / std::sqrt(weight);
       }
-    for (int p = 0; p < g.count; ++p) AddScatter(g, p);
+    if (reach_s > 0.0 && !TakeMeans(g)) return std::nullopt;
+    AddScatter(g);
     return g;
+  }
+
+  // Over the pictures within reach of each; false if there never are any.
+  bool TakeMeans(Groups& g) const {
+    const std::vector<double> presence = g.presence;
+    const auto width = static_cast<std::size_t>(g.count);
+    const double reach_s = g.reach_s + 1e-3;  // stamps are rounded
+    bool any = false;
+    std::size_t from = 0, to = 0;
+    for (std::size_t i = 0; i < Samples(); ++i) {
+      while (e_.t_s[i] - e_.t_s[from] > reach_s) ++from;
+      while (to < Samples() && e_.t_s[to] - e_.t_s[i] <= reach_s) ++to;
+      any = any || to - from > 1;
+      for (std::size_t p = 0; p < width; ++p) {
+        double sum = 0.0;
+        for (std::size_t k = from; k < to; ++k) sum += presence[k * width + p];
+        g.presence[i * width + p] = sum / static_cast<double>(to - from);
+      }
+    }
+    return any;
   }
 
   // The scatter of the last moments before each sample is the noise as it is,
   // whatever the camera and the codec made of it.
-  void AddScatter(Groups& g, int p) const {
-    std::vector<double> before(Samples(), -1.0);
-    std::size_t j = 0;
-    for (std::size_t i = 0; i < Samples(); ++i) {
-      while (j < i && e_.t_s[i] - e_.t_s[j + 1] >= kNoiseLag_s) ++j;
-      if (e_.t_s[i] - e_.t_s[j] >= kNoiseLag_s)
-        before[i] = std::abs(g.Presence(i, p) - g.Presence(j, p));
+  void AddScatter(Groups& g) const {
+    const double lag_s = kNoiseLag_s + 2.0 * g.reach_s;
+    const double span_s = kNoiseSpan_s + 2.0 * g.reach_s;
+    // Last sample at least `lag_s` before each.
+    std::vector<std::size_t> before(Samples());
+    for (std::size_t i = 0, j = 0; i < Samples(); ++i) {
+      while (j < i && e_.t_s[i] - e_.t_s[j + 1] >= lag_s) ++j;
+      before[i] = e_.t_s[i] - e_.t_s[j] >= lag_s ? j : i;
     }
     std::vector<double> steps;
-    double scatter = 0.0, next_s = 0.0;
-    for (std::size_t i = 0; i < Samples(); ++i) {
-      // It changes slowly: no need to look at every picture.
-      if (e_.t_s[i] >= next_s) {
-        next_s = e_.t_s[i] + 0.5 * kNoiseLag_s;
-        steps.clear();
-        for (std::size_t k = i; k-- > 0;) {
-          const double ago = e_.t_s[i] - e_.t_s[k];
-          if (ago > kNoiseSpan_s) break;
-          if (ago > kNoiseLag_s && before[k] >= 0.0) steps.push_back(before[k]);
+    for (int p = 0; p < g.count; ++p) {
+      double scatter = 0.0, next_s = 0.0;
+      for (std::size_t i = 0; i < Samples(); ++i) {
+        // It changes slowly: no need to look at every picture, nor often.
+        if (e_.t_s[i] >= next_s) {
+          next_s = e_.t_s[i] + kNoiseLag_s;
+          steps.clear();
+          double next_ago_s = lag_s;
+          for (std::size_t k = i; k-- > 0;) {
+            const double ago_s = e_.t_s[i] - e_.t_s[k];
+            if (ago_s > span_s) break;
+            if (ago_s <= next_ago_s || before[k] == k) continue;
+            next_ago_s = ago_s + 0.25 * kNoiseLag_s;
+            steps.push_back(
+                std::abs(g.Presence(k, p) - g.Presence(before[k], p)));
+          }
+          if (steps.size() >= 5)
+            scatter = 1.4826 * Median(steps) / std::sqrt(2.0);
         }
-        if (steps.size() >= 5)
-          scatter = 1.4826 * Median(steps) / std::sqrt(2.0);
+        double& sd = g.sd[g.At(i, p)];
+        sd = std::max(sd, scatter);
       }
-      double& sd = g.sd[g.At(i, p)];
-      sd = std::max(sd, scatter);
     }
-  }
-
-  // The shortest groups that tell there from not there over most of the fall.
-  const Groups* Telling(std::size_t i) {
-    for (std::size_t h = 1; h < kHeights.size(); ++h) {
-      if (h == groups_.size()) groups_.push_back(MakeGroups(kHeights[h]));
-      const Groups& g = groups_[h];
-      if (g.count <= first_) break;
-      int reliable = 0;
-      for (int p = first_; p < g.count; ++p)
-        reliable += g.Sd(i, p) < kReliableSd ? 1 : 0;
-      if (reliable * 3 >= (g.count - first_) * 2) return &g;
-    }
-    return nullptr;
   }
 
   bool Gone(const Groups& g, std::size_t i, int p) const {
@@ -201,17 +238,16 @@ class Pieces {
     Gap tallest;
     int run = 0;
     for (int p = 0; p < g.count; ++p) {
-      run = Gone(g, i, p) ? run + g.height - (run > 0 ? g.height - 1 : 0) : 0;
+      run = Gone(g, i, p) ? run + (run > 0 ? 1 : g.height) : 0;
       if (run > tallest.height) tallest = {run, p + g.height};
     }
     return tallest;
   }
 
-  // One bad picture is not a gap, unless pictures are rare; nor is a spell of
-  // the codec's in a noisy picture.
   bool LastsFrom(const Groups& g, std::size_t i) const {
-    const double last = g.height > 2 ? kNoiseLag_s : 0.03;
-    for (std::size_t k = i; k < Samples() && e_.t_s[k] < e_.t_s[i] + last; ++k)
+    for (std::size_t k = i;
+         k < Samples() && e_.t_s[k] < e_.t_s[i] + kLeastGap_s;
+         ++k)
       if (!GapAt(g, k).IsGap()) return false;
     return true;
   }
@@ -223,33 +259,58 @@ class Pieces {
          ++k) {
       const Gap gap = GapAt(g, k);
       if (!gap.IsGap()) return false;
-      if (gap.height * 6 > Count()) return true;
-      if (g.height == 2 && gap.height > 2 && gap.end >= Count() - 2 &&
-          e_.t_s[k] > e_.t_s[i] + 0.03)
+      const bool low = gap.end >= Count() - 2;
+      if (gap.height * 6 > Count() && (gap.height > g.height || low))
+        return true;
+      if (g.height == 2 && gap.height > 2 && low &&
+          e_.t_s[k] > e_.t_s[i] + kLeastGap_s)
         return true;
     }
     return false;
   }
 
   // Once a stream has broken for good the rest of it runs off within a short
-  // time: most of it is gone together, and before the moments that say what
-  // "gone" looks like.
+  // time: most of it is gone together, or nothing stands under what hangs from
+  // the stick; and before the moments that say what "gone" looks like.
   bool AllGoSoon(std::size_t i) const {
     const double limit =
         std::min(e_.t_s[i] + std::max(0.5, 0.1 * (e_.t_s[i] - e_.rest_s)),
                  e_.background_from_s);
-    const Groups& g = groups_.front();
+    int judged = 0;
+    for (int p = first_; p < Count(); ++p)
+      judged += single_.Sd(i, p) <= kSeenSd ? 1 : 0;
+    // Seen over most of the fall, or what parts first may be what is not seen.
+    const bool seen = judged * 3 >= (Count() - first_) * 2;
     for (std::size_t k = i; k < Samples() && e_.t_s[k] <= limit; ++k) {
-      int gone = 0, judged = 0;
-      for (int p = first_; p < Count(); ++p) {
-        if (g.Sd(i, p) > 0.5) continue;
-        ++judged;
-        gone += g.Presence(k, p) < kGone ? 1 : 0;
+      if (LastsAbove(k)) return true;
+      int gone = 0;
+      for (int p = first_; p < Count(); ++p)
+        gone += single_.Sd(i, p) <= kSeenSd && e_.presence[At(k, p)] < kGone
+                    ? 1
+                    : 0;
+      if (seen && gone * 10 >= judged * 7) return true;
+    }
+    return false;
+  }
+  static constexpr double kSeenSd = 0.5;
+
+  // A third of the fall empty, from what hangs from the stick downwards: there
+  // the thread is thickest and the last to be lost in noise.
+  void FindUpperGaps() {
+    upper_gap_.assign(Samples(), false);
+    for (const Groups& g : groups_) {
+      if (g.height != 4 || g.reach_s < groups_.back().reach_s) continue;
+      for (std::size_t i = 0; i < Samples(); ++i) {
+        const Gap gap = GapAt(g, i);
+        upper_gap_[i] =
+            gap.height * 3 >= Count() && (gap.end - gap.height) * 4 <= Count();
       }
-      // Seen over most of the fall, or what parts first may be what is not
-      // seen.
-      if (judged * 3 < (Count() - first_) * 2) return false;
-      if (gone * 10 >= judged * 7) return true;
+    }
+  }
+  bool LastsAbove(std::size_t i) const {
+    for (std::size_t k = i; k < Samples(); ++k) {
+      if (!upper_gap_[k]) return false;
+      if (e_.t_s[k] - e_.t_s[i] >= 0.05) return true;
     }
     return false;
   }
@@ -290,7 +351,7 @@ class Pieces {
     }
     const double unsure_s = e_.t_s[open] - kFlyOpen_s - first->t_s;
     if (unsure_s > 0.0) {
-      first->t_s += 0.7 * unsure_s;
+      first->t_s += 0.5 * unsure_s;
       first->sd_s = std::hypot(first->sd_s, unsure_s / std::sqrt(12.0));
     }
     first->in_one_picture =
@@ -319,7 +380,10 @@ class Pieces {
     // while the gap spreads.
     const double high = falls_below(g.height > 2 ? 0.7 : least + 2.0 * step);
     const double between = std::max(0.0, low - high);
-    const double at_s = g.height > 2 ? low - 0.5 * between : low;
+    // The mean of a few pictures is half gone when the middle one is.
+    const double at_s = g.reach_s > 0.0 ? falls_below(0.5 * (1.0 + least))
+                        : g.height > 2  ? low - 0.5 * between
+                                        : low;
     return {
         at_s,
         std::hypot(0.5 * between, kFrameShare * (e_.t_s[i] - e_.t_s[i - 1])),
@@ -329,7 +393,9 @@ class Pieces {
   const StreamEpisode& e_;
   // Those above hold what hangs from the stick.
   const int first_;
-  std::vector<Groups> groups_;  // as far as they were needed
+  const Groups single_;
+  std::vector<Groups> groups_;
+  std::vector<bool> upper_gap_;
 };
 
 /// Moments at which the paint between stick and pool parts after `from_s`:
