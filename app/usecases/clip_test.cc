@@ -1,6 +1,7 @@
 #include "app/usecases/clip_test.h"
 
 #include <algorithm>
+#include <cmath>
 #include <ostream>
 #include <utility>
 #include <vector>
@@ -36,6 +37,23 @@ class StreamClipTest : public ClipTest {
     track_ = tracker_.Finish();
     measurement_ = MeasureStream(track_, options_);
     return measurement_;
+  }
+
+  std::unique_ptr<ClipTest> Copy() const override {
+    return std::make_unique<StreamClipTest>(*this);
+  }
+
+  bool Begun() const override { return !track_.episodes.empty(); }
+
+  std::vector<FoundLine> Lines() const override {
+    if (track_.episodes.empty()) return {};
+    const StreamEpisode& e = track_.episodes.back();
+    const double left = e.stick_center_x_px - 0.5 * e.stick_width_px;
+    const double right = e.stick_center_x_px + 0.5 * e.stick_width_px;
+    return {
+        {{{left, e.stick_bottom_y_px}, {right, e.stick_bottom_y_px}}},
+        {{{e.stream_x_px, e.stick_bottom_y_px}, {e.stream_x_px, e.pool_y_px}}},
+        {{{left, e.pool_y_px}, {right, e.pool_y_px}}}};
   }
 
   void DrawFound(cv::Mat& bgr, double t_s) const override {
@@ -75,6 +93,21 @@ class LevelClipTest : public ClipTest {
     track_ = tracker_.Finish();
     measurement_ = MeasureLevel(track_);
     return measurement_;
+  }
+
+  std::unique_ptr<ClipTest> Copy() const override {
+    return std::make_unique<LevelClipTest>(*this);
+  }
+
+  bool Begun() const override { return track_.laid_s.has_value(); }
+
+  std::vector<FoundLine> Lines() const override {
+    FoundLine outline;
+    outline.closed = true;
+    for (const ReliefPoint& p : track_.outline_px) {
+      outline.points.emplace_back(p.x_px, p.y_px);
+    }
+    return {outline};
   }
 
   void DrawFound(cv::Mat& bgr, double t_s) const override {
@@ -117,6 +150,32 @@ class PuddleClipTest : public ClipTest {
     track_ = tracker_.Finish();
     measurement_ = MeasurePuddle(track_, options_);
     return measurement_;
+  }
+
+  std::unique_ptr<ClipTest> Copy() const override {
+    return std::make_unique<PuddleClipTest>(*this);
+  }
+
+  bool Begun() const override {
+    return track_.samples.size() > 1 && !track_.there_from_start;
+  }
+
+  std::vector<FoundLine> Lines() const override {
+    if (track_.samples.empty()) return {};
+    const FrontSample& s = track_.samples.back();
+    FoundLine outline;
+    outline.closed = true;
+    constexpr int kCorners = 48;
+    for (int i = 0; i < kCorners; ++i) {
+      const double a = 2.0 * CV_PI * i / kCorners;
+      const double r = s.radius_px + s.c2_px * std::cos(2.0 * a) +
+                       s.s2_px * std::sin(2.0 * a) +
+                       s.c3_px * std::cos(3.0 * a) +
+                       s.s3_px * std::sin(3.0 * a);
+      outline.points.emplace_back(s.x_px + r * std::cos(a),
+                                  s.y_px + r * std::sin(a));
+    }
+    return {outline};
   }
 
   void DrawFound(cv::Mat& bgr, double t_s) const override {

@@ -2,7 +2,9 @@
 
 #include <iosfwd>
 #include <memory>
+#include <opencv2/core.hpp>
 #include <optional>
+#include <vector>
 
 #include "core/base/result.h"
 #include "core/flow/measurement.h"
@@ -24,6 +26,12 @@ struct ClipTestOptions {
   Result<void> Validate() const;
 };
 
+/// A line round or along something that was found, px of the upright frame.
+struct FoundLine {
+  std::vector<cv::Point2d> points;
+  bool closed = false;
+};
+
 /// One filmed test, from frames to numbers. Frames go in once, in time order;
 /// memory stays constant in the length of the clip.
 class ClipTest {
@@ -32,8 +40,17 @@ class ClipTest {
   virtual void Add(const Frame& frame) = 0;
   /// Ends the clip and measures. Call once, after the last frame.
   virtual FlowMeasurement Finish() = 0;
+  /// A copy that can be finished to see how the test stands, while this one
+  /// goes on; the two are not for two threads at once. Not after Finish().
+  virtual std::unique_ptr<ClipTest> Copy() const = 0;
 
   // Only after Finish():
+
+  /// What starts the test was seen (stick lifted, ribbon laid, paint put
+  /// down), whatever became of the measurement.
+  virtual bool Begun() const = 0;
+  /// Where the test lies in the picture, as it was seen last.
+  virtual std::vector<FoundLine> Lines() const = 0;
 
   /// Draws what was found, as it stood `t_s` seconds after the first frame,
   /// into an 8-bit BGR picture of the clip's upright size. Lettering apart.

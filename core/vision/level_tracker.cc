@@ -1149,6 +1149,8 @@ LevelTracker::LevelTracker(const LevelTrackerOptions& options)
   FLOWKIN_CHECK(options.Validate().has_value());
 }
 LevelTracker::~LevelTracker() = default;
+LevelTracker::LevelTracker(const LevelTracker& other)
+    : impl_(std::make_unique<Impl>(*other.impl_)) {}
 LevelTracker::LevelTracker(LevelTracker&&) noexcept = default;
 LevelTracker& LevelTracker::operator=(LevelTracker&&) noexcept = default;
 

@@ -44,6 +44,9 @@ class LevelTracker {
   /// Options must be valid.
   explicit LevelTracker(const LevelTrackerOptions& options = {});
   ~LevelTracker();
+  /// A copy sees what comes later on its own; while one of the two is in use
+  /// the other must rest.
+  LevelTracker(const LevelTracker& other);
   LevelTracker(LevelTracker&&) noexcept;
   LevelTracker& operator=(LevelTracker&&) noexcept;
 

@@ -124,6 +124,8 @@ PuddleTracker::PuddleTracker(const PuddleTrackerOptions& options)
   state_->options = options;
 }
 PuddleTracker::~PuddleTracker() = default;
+PuddleTracker::PuddleTracker(const PuddleTracker& other)
+    : state_(std::make_unique<State>(*other.state_)) {}
 PuddleTracker::PuddleTracker(PuddleTracker&&) noexcept = default;
 PuddleTracker& PuddleTracker::operator=(PuddleTracker&&) noexcept = default;
 

@@ -31,6 +31,9 @@ class PuddleTracker {
  public:
   explicit PuddleTracker(const PuddleTrackerOptions& options = {});
   ~PuddleTracker();
+  /// A copy sees what comes later on its own; while one of the two is in use
+  /// the other must rest.
+  PuddleTracker(const PuddleTracker& other);
   PuddleTracker(PuddleTracker&&) noexcept;
   PuddleTracker& operator=(PuddleTracker&&) noexcept;
 

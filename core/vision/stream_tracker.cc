@@ -865,6 +865,8 @@ class StreamTracker::Impl {
 StreamTracker::StreamTracker(const StreamTrackerOptions& options)
     : impl_(std::make_unique<Impl>(options)) {}
 StreamTracker::~StreamTracker() = default;
+StreamTracker::StreamTracker(const StreamTracker& other)
+    : impl_(std::make_unique<Impl>(*other.impl_)) {}
 StreamTracker::StreamTracker(StreamTracker&&) noexcept = default;
 StreamTracker& StreamTracker::operator=(StreamTracker&&) noexcept = default;
 void StreamTracker::Add(const Frame& frame) { impl_->Add(frame); }

@@ -26,6 +26,9 @@ class StreamTracker {
  public:
   explicit StreamTracker(const StreamTrackerOptions& options = {});
   ~StreamTracker();
+  /// A copy sees what comes later on its own; while one of the two is in use
+  /// the other must rest.
+  StreamTracker(const StreamTracker& other);
   StreamTracker(StreamTracker&&) noexcept;
   StreamTracker& operator=(StreamTracker&&) noexcept;
 

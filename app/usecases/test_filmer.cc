@@ -1,0 +1,280 @@
+#include "app/usecases/test_filmer.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "core/base/check.h"
+
+namespace flowkin {
+namespace {
+
+/// Visibly free of loss: the stream's last thread is a pixel wide.
+constexpr int kRateFactor = 15;
+/// Frames that stay away so long end a film.
+constexpr double kLongestPause_s = 1.0;
+/// The test is asked how it stands this often, and not oftener than after a
+/// twentieth of the film more: what it costs grows with the film.
+constexpr double kLookEvery_s = 0.4;
+constexpr double kLookShare = 0.05;
+/// Once it has an answer, a second one that agrees is asked for so soon.
+constexpr double kLookAgain_s = 0.25;
+
+/// What must follow the test's last event before the film is done: a thread
+/// that parts may join again. Short, because hands do not keep still for long.
+constexpr double kAfterBreak_s = 1.0;
+/// In decay times: what the tracker takes for the flat surface.
+constexpr double kAfterLaying = 6.5;
+constexpr double kAfterPuddle_s = 10.0;
+
+/// Nothing has begun and nothing moves any more.
+constexpr double kGiveUp_s = 8.0;
+/// A ribbon of thick paint is not seen to fade at once.
+constexpr double kGiveUpLevel_s = 30.0;
+/// New motion after a rest of this length begins the film anew.
+constexpr double kRest_s = 2.5;
+constexpr double kRestLevel_s = 6.0;
+/// Nothing has begun in all that motion: the film is cut anew.
+constexpr double kAimless_s = 20.0;
+constexpr double kLongest_s = 180.0;
+
+std::int64_t BytesOf(const Frame& frame) {
+  return static_cast<std::int64_t>(frame.luma.total() + frame.cb.total() +
+                                   frame.cr.total());
+}
+
+}  // namespace
+
+struct TestFilmer::Film {
+  std::string path;
+  std::unique_ptr<ClipWriter> writer;
+  std::unique_ptr<ClipTest> test;
+  std::optional<std::chrono::nanoseconds> first;
+  double last_s = 0.0;  ///< of the newest frame, since `first`
+  std::int64_t frames = 0;
+  double next_look_s = 0.0;
+  bool by_hand = false;
+  bool begun = false;
+  int settled_looks = 0;  ///< in a row
+  double still_before_s = 0.0;
+  std::vector<FoundLine> lines;
+};
+
+TestFilmer::TestFilmer(FilmShelf shelf,
+                       std::string stem,
+                       const TestFilmerOptions& options)
+    : shelf_(std::move(shelf)),
+      stem_(std::move(stem)),
+      options_(options),
+      scene_(options.test.kind == TestKind::kStream) {
+  FLOWKIN_CHECK(options_.test.Validate().has_value());
+}
+
+TestFilmer::~TestFilmer() = default;
+
+void TestFilmer::Use(const ClipTestOptions& test) {
+  FLOWKIN_CHECK(test.Validate().has_value());
+  ThrowAway();
+  options_.test = test;
+  scene_ = SceneWatch(test.kind == TestKind::kStream);
+}
+
+void TestFilmer::Arm(bool armed) {
+  options_.armed = armed;
+  if (!armed) begin_wanted_ = false;
+}
+
+void TestFilmer::ThrowAway() {
+  begin_wanted_ = false;
+  if (!film_) return;
+  // The name is used for the next film, or the shelf's list would only grow.
+  spare_path_ = film_->path;
+  film_.reset();
+}
+
+void TestFilmer::Remember(const Frame& frame) {
+  before_.push_back(frame);
+  before_bytes_ += BytesOf(frame);
+  while (before_.size() > 1 &&
+         (frame.TimeS() - before_.front().TimeS() > options_.pre_roll_s ||
+          before_bytes_ > options_.pre_roll_bytes)) {
+    before_bytes_ -= BytesOf(before_.front());
+    before_.pop_front();
+  }
+}
+
+Result<void> TestFilmer::Begin() {
+  auto film = std::make_unique<Film>();
+  if (!spare_path_.empty()) {
+    film->path = std::exchange(spare_path_, {});
+  } else {
+    auto path = shelf_.Reserve(stem_, "mp4");
+    if (!path) return path.error();
+    film->path = *path;
+  }
+  ClipWriterOptions writing;
+  writing.rate_factor = kRateFactor;
+  auto writer = ClipWriter::Create(film->path, writing);
+  if (!writer) {
+    spare_path_ = film->path;
+    return writer.error();
+  }
+  film->writer = std::move(*writer);
+  film->test = MakeClipTest(options_.test);
+  film->by_hand = std::exchange(begin_wanted_, false);
+  film_ = std::move(film);
+  for (const Frame& frame : before_) {
+    if (auto written = Write(frame); !written) return written;
+  }
+  return {};
+}
+
+Result<void> TestFilmer::Write(const Frame& frame) {
+  Film& film = *film_;
+  if (!film.first) film.first = frame.timestamp;
+  Frame own = frame;
+  own.timestamp -= *film.first;
+  own.index = film.frames++;
+  film.last_s = own.TimeS();
+  if (auto written = film.writer->Add(own); !written) return written;
+  film.test->Add(own);
+  return {};
+}
+
+void TestFilmer::Look(double t_s) {
+  Film& film = *film_;
+  film.next_look_s = t_s + std::max(kLookEvery_s, kLookShare * t_s);
+  const std::unique_ptr<ClipTest> copy = film.test->Copy();
+  const FlowMeasurement so_far = copy->Finish();
+  film.begun = copy->Begun();
+  film.lines = film.begun ? copy->Lines() : std::vector<FoundLine>();
+  film.settled_looks = HasSettled(so_far, t_s) ? film.settled_looks + 1 : 0;
+  if (film.settled_looks > 0) film.next_look_s = t_s + kLookAgain_s;
+}
+
+bool TestFilmer::HasSettled(const FlowMeasurement& so_far, double t_s) const {
+  if (so_far.outcome != Outcome::kMeasured) return false;
+  switch (so_far.kind) {
+    case TestKind::kStream:
+      return so_far.break_s && t_s - *so_far.break_s >= kAfterBreak_s;
+    case TestKind::kLevel:
+      return so_far.laid_s && !so_far.proxies.empty() &&
+             t_s - *so_far.laid_s >=
+                 kAfterLaying * so_far.proxies.front().value;
+    case TestKind::kPuddle:
+      return so_far.start_s && t_s - *so_far.start_s >= kAfterPuddle_s;
+  }
+  FLOWKIN_CHECK(false);
+}
+
+bool TestFilmer::Pointless(const SceneView& scene, double filming_s) const {
+  if (film_->begun || film_->by_hand) return false;
+  if (!options_.armed) return true;
+  const bool level = options_.test.kind == TestKind::kLevel;
+  if (scene.still_s > (level ? kGiveUpLevel_s : kGiveUp_s)) return true;
+  if (scene.moving &&
+      film_->still_before_s > (level ? kRestLevel_s : kRest_s)) {
+    return true;
+  }
+  return filming_s > kAimless_s && scene.moving;
+}
+
+FilmerView TestFilmer::Take(const Frame& frame) {
+  FilmerView view;
+  const double now_s = frame.TimeS();
+  const bool broken_off =
+      last_s_ && (now_s - *last_s_ > kLongestPause_s || now_s <= *last_s_ ||
+                  frame.luma.size() != size_);
+  if (broken_off) {
+    view = KeepOrDrop();
+    before_.clear();
+    before_bytes_ = 0;
+  }
+  last_s_ = now_s;
+  size_ = frame.luma.size();
+  view.scene = scene_.Add(frame);
+  view.width_px = size_.width;
+  view.height_px = size_.height;
+  Remember(frame);
+
+  if (film_) {
+    if (auto written = Write(frame); !written) return Stopped(written.error());
+    const double filming_s = film_->last_s;
+    if (filming_s >= film_->next_look_s) Look(filming_s);
+    if (Pointless(view.scene, filming_s)) {
+      ThrowAway();
+    } else if (film_->settled_looks > 1) {
+      const FilmerView ended = End(true);
+      view.taken = ended.taken;
+      view.error = ended.error;
+    } else if (filming_s > kLongest_s) {
+      const FilmerView ended = KeepOrDrop();
+      view.taken = ended.taken;
+      view.error = ended.error;
+    } else {
+      film_->still_before_s = view.scene.still_s;
+    }
+  }
+  // What was thrown away for new motion begins again with it.
+  if (!film_ && !view.taken && !view.error &&
+      (begin_wanted_ || (options_.armed && view.scene.moving))) {
+    if (auto begun = Begin(); !begun) return Stopped(begun.error());
+  }
+  if (film_) {
+    view.filming = true;
+    view.begun = film_->begun;
+    view.filming_s = film_->last_s;
+    view.lines = film_->lines;
+  }
+  return view;
+}
+
+FilmerView TestFilmer::End(bool settled) {
+  FilmerView view;
+  const std::unique_ptr<Film> film = std::move(film_);
+  if (auto finished = film->writer->Finish(); !finished) {
+    spare_path_ = film->path;
+    options_.armed = false;
+    view.error = finished.error();
+    return view;
+  }
+  view.taken = FilmTaken{film->path, film->last_s, film->begun, settled};
+  // The next film does not begin with the end of this one.
+  before_.clear();
+  before_bytes_ = 0;
+  return view;
+}
+
+FilmerView TestFilmer::KeepOrDrop() {
+  if (!film_) return {};
+  Look(film_->last_s);
+  if (film_->begun || film_->by_hand) return End(false);
+  ThrowAway();
+  return {};
+}
+
+FilmerView TestFilmer::EndByHand() {
+  if (!film_ || film_->frames < 2) {
+    ThrowAway();
+    return {};
+  }
+  Look(film_->last_s);
+  return End(false);
+}
+
+FilmerView TestFilmer::CameraLost() {
+  FilmerView view = KeepOrDrop();
+  before_.clear();
+  before_bytes_ = 0;
+  last_s_.reset();
+  return view;
+}
+
+FilmerView TestFilmer::Stopped(const Error& error) {
+  ThrowAway();
+  options_.armed = false;
+  FilmerView view;
+  view.error = error;
+  return view;
+}
+
+}  // namespace flowkin
