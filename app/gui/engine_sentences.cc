@@ -625,6 +625,12 @@ namespace {
     QT_TRANSLATE_NOOP(
         "engine",
         "A cup's inner diameters and height must lie between 5 and 2000 mm."),
+    QT_TRANSLATE_NOOP("engine", "the room is colder than 18 °C"),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "below 10 °C the film may not form at all: bring it into the warm"),
+    QT_TRANSLATE_NOOP("engine", "the air is damper than 60 %"),
+    QT_TRANSLATE_NOOP("engine", "the film is thick"),
     QT_TRANSLATE_NOOP("engine",
                       "Added water is %1 % of the cup: outside all commonly "
                       "quoted advice (%2 %); the binder is spread too thin."),

@@ -41,6 +41,10 @@ JournalReader::JournalReader(const QString& store_path,
   connect(planner_, &Planner::changed, this, &JournalReader::changed);
 }
 
+QString JournalReader::Line(const QString& what, const QString& more) {
+  return more.isEmpty() ? what : tr("%1: %2").arg(what, more);
+}
+
 QString JournalReader::StorePath() const {
   return store_path_.isEmpty() ? Text(CalibrationStore::DefaultPath())
                                : store_path_;
@@ -135,19 +139,20 @@ void JournalReader::Read() {
   for (const auto& [technique, roles] : learned->targets) {
     for (const auto& [role, target] : roles) {
       const QString who =
-          Wording::Engine(technique) + ", " + Wording::Role(role) + ": ";
-      learned_ << who + (target.told
-                             ? tr("good pours lay at %1 (%2 to %3) of the base "
-                                  "coat.")
-                                   .arg(Formats::Ratio(target.ratio),
-                                        Formats::Ratio(target.interval.low),
-                                        Formats::Ratio(target.interval.high))
-                             : tr("too few pours to tell."));
+          Wording::Engine(technique) + ", " + Wording::Role(role);
+      learned_ << Line(who,
+                       target.told
+                           ? tr("good pours lay at %1 (%2 to %3) of the base "
+                                "coat.")
+                                 .arg(Formats::Ratio(target.ratio),
+                                      Formats::Ratio(target.interval.low),
+                                      Formats::Ratio(target.interval.high))
+                           : tr("too few pours to tell."));
     }
   }
   for (const auto& [technique, use] : learned->use) {
-    learned_ << Wording::Engine(technique) + ": " +
-                    (use.told
+    learned_ << Line(Wording::Engine(technique),
+                     use.told
                          ? tr("you use %1 times what is planned (%2 to %3).")
                                .arg(Formats::Ratio(use.factor),
                                     Formats::Ratio(use.interval.low),
@@ -158,9 +163,14 @@ void JournalReader::Read() {
       *ParseDay(QDate::currentDate().toString(Qt::ISODate).toStdString()));
   if (!due) return fail(due.error());
   for (const Reminder& reminder : *due) {
-    reminders_ << QVariantMap{
-        {"day", DayText(reminder.from)},
-        {"says", Text(reminder.name) + ": " + Wording::Engine(reminder.says)}};
+    QStringList why;
+    for (const std::string& reason : reminder.why) {
+      why << Wording::Engine(reason);
+    }
+    QString says = Wording::Engine(reminder.plain);
+    if (!why.isEmpty()) says += " (" + why.join(QStringLiteral(", ")) + ")";
+    reminders_ << QVariantMap{{"day", DayText(reminder.from)},
+                              {"says", Line(Text(reminder.name), says)}};
   }
   emit changed();
 }
@@ -269,6 +279,7 @@ QVariantMap JournalReader::PageOf(const JournalPage& page) const {
     photos << QVariantMap{
         {"url",
          file.exists() ? QUrl::fromLocalFile(file.absoluteFilePath()) : QUrl()},
+        {"found", file.exists()},
         {"text",
          file.exists() ? what : tr("%1: the photo is not found").arg(what)}};
   };
@@ -288,8 +299,7 @@ QVariantMap JournalReader::PageOf(const JournalPage& page) const {
         what = tr("cells");
         break;
     }
-    if (!kept.photo.text.empty()) what += ": " + Text(kept.photo.text);
-    add_photo(kept.photo.path, what);
+    add_photo(kept.photo.path, Line(what, Text(kept.photo.text)));
   }
   QStringList cell_tests;
   for (const BenchJournal::Cells& kept : journal.cells) {
@@ -304,7 +314,7 @@ QVariantMap JournalReader::PageOf(const JournalPage& page) const {
     }
     const BenchCup* cup = test.cup ? page.session.FindCup(*test.cup) : nullptr;
     if (cup != nullptr) line += ", " + Text(cup->details.label);
-    if (!test.text.empty()) line += ": " + Text(test.text);
+    line = Line(line, Text(test.text));
     cell_tests << line;
     if (!test.photo.empty()) add_photo(test.photo, line);
   }
@@ -330,8 +340,8 @@ QVariantMap JournalReader::PageOf(const JournalPage& page) const {
                             {"says", Wording::Engine(cause.says)},
                             {"evidence", Wording::Engine(cause.evidence)}};
     }
-    QString name = Wording::Engine(fault.seen.fault);
-    if (!fault.seen.text.empty()) name += ": " + Text(fault.seen.text);
+    const QString name =
+        Line(Wording::Engine(fault.seen.fault), Text(fault.seen.text));
     faults << QVariantMap{{"name", name}, {"causes", causes}};
   }
   QStringList notes;

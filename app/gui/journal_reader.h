@@ -28,7 +28,8 @@ class JournalReader : public QObject {
   /// Row of the day that is open, -1 for none; of the one beside it.
   Q_PROPERTY(int chosen READ chosen NOTIFY changed)
   Q_PROPERTY(int beside READ beside NOTIFY changed)
-  /// "name", "facts" (lines), "cups", "photos" ("url", "text"), "faults"
+  /// "name", "facts" (lines), "cups", "photos" ("found", "url", "text"),
+  /// "faults"
   /// ("name", "causes" of "mark", "says", "evidence"), "notes", "poured".
   Q_PROPERTY(QVariantMap page READ page NOTIFY changed)
   Q_PROPERTY(QVariantMap other READ other NOTIFY changed)
@@ -91,6 +92,8 @@ class JournalReader : public QObject {
   Formats Units() const { return Formats(preferences_->usUnits()); }
   int RowOf(std::optional<SessionId> id) const;
   void Read();
+  /// "what: more", or `what` alone.
+  static QString Line(const QString& what, const QString& more);
   QVariantMap PageOf(const JournalPage& page) const;
   void Write(const std::function<Result<void>(Bench& bench)>& verb);
 

@@ -35,11 +35,15 @@ void LastCheck::look() {
         basis = tr("told by many, published by none");
         break;
     }
+    const QString says = Wording::Engine(risk.says);
     risks_ << QVariantMap{
         {"stops", risk.holds_back},
-        {"cup", QString::fromStdString(risk.cup)},
-        {"says", Wording::Engine(risk.says)},
-        {"evidence", basis + ": " + Wording::Engine(risk.evidence)}};
+        {"line",
+         risk.cup.empty()
+             ? says
+             : tr("%1: %2").arg(QString::fromStdString(risk.cup), says)},
+        {"says", says},
+        {"evidence", tr("%1: %2").arg(basis, Wording::Engine(risk.evidence))}};
   }
   QStringList missing;
   for (const std::string& fact : report->readiness.not_known) {

@@ -17,7 +17,7 @@ class LastCheck : public QObject {
   QML_UNCREATABLE("made by the program")
   Q_PROPERTY(QString headline READ headline NOTIFY changed)
   Q_PROPERTY(bool ready READ ready NOTIFY changed)
-  /// Each with "stops", "cup", "says", "evidence".
+  /// Each with "stops", "line" (which cup, what), "says", "evidence".
   Q_PROPERTY(QVariantList risks READ risks NOTIFY changed)
   Q_PROPERTY(QString notKnown READ notKnown NOTIFY changed)
   Q_PROPERTY(QStringList cautions READ cautions NOTIFY changed)

@@ -460,14 +460,17 @@ QVariantList Planner::cups() const {
     if (cup.reserve_ml > 0.0) {
       how << tr("keep %1 back unthinned").arg(units.Volume(cup.reserve_ml));
     }
+    const QString role =
+        Wording::Role(cup.role == PourRole::kBaseCoat ? CupRole::kBaseCoat
+                      : cup.role == PourRole::kColour ? CupRole::kColour
+                                                      : CupRole::kActivator);
     list << QVariantMap{
-        {"name", Text(cup.name)},
-        {"role",
-         Wording::Role(cup.role == PourRole::kBaseCoat ? CupRole::kBaseCoat
-                       : cup.role == PourRole::kColour ? CupRole::kColour
-                                                       : CupRole::kActivator)},
-        {"mix", units.Volume(cup.mix_ml)},
-        {"weight", units.Weight(cup.mix_ml * cup.blend.density_g_per_ml)},
+        {"title",
+         tr("%1 (%2): %3, %4")
+             .arg(Text(cup.name),
+                  role,
+                  units.Volume(cup.mix_ml),
+                  units.Weight(cup.mix_ml * cup.blend.density_g_per_ml))},
         {"how", how.join(QStringLiteral(" · "))},
         {"remark", Wording::Engine(cup.remark)}};
   }

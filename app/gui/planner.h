@@ -45,7 +45,7 @@ class Planner : public QObject {
   Q_PROPERTY(QString source READ source NOTIFY changed)
   Q_PROPERTY(QString film READ film NOTIFY changed)
   Q_PROPERTY(bool filmHolds READ filmHolds NOTIFY changed)
-  /// "name", "role", "mix", "weight", "how" (one sentence), "remark".
+  /// "title" (which cup, how much), "how", "remark".
   Q_PROPERTY(QVariantList cups READ cups NOTIFY changed)
   Q_PROPERTY(QStringList medium READ medium NOTIFY changed)
   /// "name", "needed", "atHand", "container", "price", "buy".

@@ -139,16 +139,26 @@ Result<std::vector<Reminder>> Journal::Reminders(Day today, int days) const {
     const DryingDays drying = HowLongItDries({session.room_c(),
                                               journal.pour->humidity_percent,
                                               journal.pour->dry_mm});
-    std::string why;
+    std::string reasons;
     for (const std::string& reason : drying.why) {
-      why += (why.empty() ? "; " : ", ") + reason;
+      reasons += reasons.empty() ? "; " : ", ";
+      reasons += reason;
     }
+    // The reasons stand where `says` is cut in two.
     const auto add = [&](ReminderKind kind,
                          int from,
                          std::optional<int> by,
-                         const std::string& says) {
-      Reminder reminder{
-          kind, poured + std::chrono::days(from), {}, 0, {}, says};
+                         const std::string& says,
+                         const std::string& rest = {}) {
+      Reminder reminder;
+      reminder.kind = kind;
+      reminder.from = poured + std::chrono::days(from);
+      reminder.plain = says + rest;
+      reminder.says = reminder.plain;
+      if (!rest.empty()) {
+        reminder.says = says + reasons + rest;
+        reminder.why = drying.why;
+      }
       if (by) reminder.by = poured + std::chrono::days(*by);
       reminder.session = line->id;
       reminder.name = line->name;
@@ -157,13 +167,14 @@ Result<std::vector<Reminder>> Journal::Reminders(Day today, int days) const {
     add(ReminderKind::kTouchDry,
         drying.touch_dry_from,
         drying.touch_dry_by,
-        "Touch dry about now; leave it level and covered" + why + ".");
+        "Touch dry about now; leave it level and covered",
+        ".");
     add(ReminderKind::kVarnish,
         drying.varnish_not_before,
         {},
         "Varnish or resin not before this day, and only if it feels hard and "
-        "cool no more" +
-            why + "; the varnish's own sheet decides.");
+        "cool no more",
+        "; the varnish's own sheet decides.");
     const bool has_later =
         std::any_of(journal.photos.begin(),
                     journal.photos.end(),

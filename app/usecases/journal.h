@@ -58,7 +58,9 @@ struct Reminder {
   std::optional<Day> by;
   SessionId session = 0;
   std::string name;
-  std::string says;
+  std::string says;              ///< all of it
+  std::string plain;             ///< the same without the reasons
+  std::vector<std::string> why;  ///< reasons for the late end, and warnings
 };
 
 /// The days at the bench, read only.

@@ -829,7 +829,7 @@
         </message>
         <message>
             <source>First mixes, before any water</source>
-            <translation>Erste Mischungen, vor allem Wasser</translation>
+            <translation>Erste Mischungen, noch ohne Wasser</translation>
         </message>
         <message>
             <source>Pouring medium</source>
@@ -2612,6 +2612,22 @@
             <translation>Innendurchmesser und Höhe eines Bechers müssen zwischen 5 und 2000 mm liegen.</translation>
         </message>
         <message>
+            <source>the room is colder than 18 °C</source>
+            <translation>der Raum ist kälter als 18 °C</translation>
+        </message>
+        <message>
+            <source>below 10 °C the film may not form at all: bring it into the warm</source>
+            <translation>unter 10 °C bildet sich der Film vielleicht gar nicht: ins Warme bringen</translation>
+        </message>
+        <message>
+            <source>the air is damper than 60 %</source>
+            <translation>die Luft ist feuchter als 60 %</translation>
+        </message>
+        <message>
+            <source>the film is thick</source>
+            <translation>der Film ist dick</translation>
+        </message>
+        <message>
             <source>Added water is %1 % of the cup: outside all commonly quoted advice (%2 %); the binder is spread too thin.</source>
             <translation>Zugesetztes Wasser macht %1 % des Bechers aus: außerhalb aller üblichen Ratschläge (%2 %); das Bindemittel ist zu dünn verteilt.</translation>
         </message>
@@ -3137,6 +3153,10 @@
             <source>'%1' is no number.</source>
             <translation>„%1“ ist keine Zahl.</translation>
         </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::LastCheck</name>
@@ -3163,6 +3183,10 @@
         <message>
             <source>Not known: %1.</source>
             <translation>Nicht bekannt: %1.</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
         </message>
     </context>
     <context>
@@ -3323,6 +3347,10 @@
         <message>
             <source>Bubbles of %1 need at least %2 to %3 minutes to rise, the thicker the longer; small ones hours.</source>
             <translation>Blasen von %1 brauchen mindestens %2 bis %3 Minuten zum Aufsteigen, je dicker, desto länger; kleine Stunden.</translation>
+        </message>
+        <message>
+            <source>%1 (%2): %3, %4</source>
+            <translation>%1 (%2): %3, %4</translation>
         </message>
     </context>
     <context>

@@ -2612,6 +2612,22 @@
             <translation>Les diamètres intérieurs et la hauteur d’un gobelet doivent se situer entre 5 et 2000 mm.</translation>
         </message>
         <message>
+            <source>the room is colder than 18 °C</source>
+            <translation>la pièce est à moins de 18 °C</translation>
+        </message>
+        <message>
+            <source>below 10 °C the film may not form at all: bring it into the warm</source>
+            <translation>sous 10 °C le film peut ne pas se former du tout : mettez-le au chaud</translation>
+        </message>
+        <message>
+            <source>the air is damper than 60 %</source>
+            <translation>l’air a plus de 60 % d’humidité</translation>
+        </message>
+        <message>
+            <source>the film is thick</source>
+            <translation>le film est épais</translation>
+        </message>
+        <message>
             <source>Added water is %1 % of the cup: outside all commonly quoted advice (%2 %); the binder is spread too thin.</source>
             <translation>L’eau ajoutée fait %1 % du gobelet : hors de tous les conseils courants (%2 %) ; le liant est trop étalé.</translation>
         </message>
@@ -3137,6 +3153,10 @@
             <source>'%1' is no number.</source>
             <translation>« %1 » n’est pas un nombre.</translation>
         </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1 : %2</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::LastCheck</name>
@@ -3163,6 +3183,10 @@
         <message>
             <source>Not known: %1.</source>
             <translation>Inconnu : %1.</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1 : %2</translation>
         </message>
     </context>
     <context>
@@ -3323,6 +3347,10 @@
         <message>
             <source>Bubbles of %1 need at least %2 to %3 minutes to rise, the thicker the longer; small ones hours.</source>
             <translation>Des bulles de %1 mettent au moins %2 à %3 minutes à monter, d’autant plus que c’est épais ; les petites, des heures.</translation>
+        </message>
+        <message>
+            <source>%1 (%2): %3, %4</source>
+            <translation>%1 (%2) : %3, %4</translation>
         </message>
     </context>
     <context>

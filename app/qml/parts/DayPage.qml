@@ -71,7 +71,7 @@ Panel {
                     Image {
                         width: parent.width
                         height: visible ? Theme.px(150) : 0
-                        visible: source.toString().length > 0
+                        visible: print.modelData["found"]
                         source: print.modelData["url"]
                         sourceSize.width: 400
                         asynchronous: true

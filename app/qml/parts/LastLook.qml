@@ -55,11 +55,11 @@ Popup {
                         spacing: 0
                         Words {
                             Layout.fillWidth: true
-                            text: (risk.modelData["stops"] ? "■ " : "○ ") + (risk.modelData["cup"].length > 0 ? risk.modelData["cup"] + ": " : "") + risk.modelData["says"]
+                            text: (risk.modelData["stops"] ? "■ " : "○ ") + risk.modelData["line"]
                             font.pixelSize: Theme.large
                             font.bold: risk.modelData["stops"]
                             color: risk.modelData["stops"] ? Theme.warm : Theme.ink
-                            Accessible.name: (risk.modelData["stops"] ? qsTr("Holds back.") : qsTr("Mind.")) + " " + risk.modelData["cup"] + " " + risk.modelData["says"]
+                            Accessible.name: (risk.modelData["stops"] ? qsTr("Holds back.") : qsTr("Mind.")) + " " + risk.modelData["line"]
                         }
                         Words {
                             Layout.fillWidth: true

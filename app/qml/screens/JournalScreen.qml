@@ -112,20 +112,22 @@ ScrollPage {
         Layout.fillWidth: true
         visible: screen.writing === "pour" && tools.visible
         spacing: Theme.gap
-        Tick { id: byPlan; objectName: "pourByPlan"; visible: screen.journal.plannedText.length > 0; checked: true; text: screen.journal.plannedText }
+        Beside { visible: byPlan.offered; Tick { id: byPlan; objectName: "pourByPlan"; readonly property bool offered: screen.journal.plannedText.length > 0; checked: true; text: screen.journal.plannedText } }
         Labelled { name: qsTr("Used (%1)").arg(screen.desk.board.volumeUnit); Field { id: used; objectName: "pourUsed"; width: parent.width; label: qsTr("How much was used"); inputMethodHints: Qt.ImhFormattedNumbersOnly } }
         Labelled { name: qsTr("Humidity (%)"); Field { id: humidity; objectName: "pourHumidity"; width: parent.width; label: qsTr("Humidity of the room, per cent"); inputMethodHints: Qt.ImhFormattedNumbersOnly } }
         Labelled { name: qsTr("Mixes rested (min)"); Field { id: rested; objectName: "pourRested"; width: parent.width; label: qsTr("How long the mixes rested, minutes"); inputMethodHints: Qt.ImhFormattedNumbersOnly } }
         Labelled { name: qsTr("Strained"); Choice { id: strained; objectName: "pourStrained"; width: parent.width; label: qsTr("Strained"); model: [qsTr("not said"), qsTr("yes"), qsTr("no")] } }
         Labelled { wide: Theme.px(300); name: qsTr("Anything else"); Field { id: pourText; objectName: "pourText"; width: parent.width; label: qsTr("Anything else") } }
-        BigButton {
-            objectName: "pourKeep"
-            strong: true
-            text: qsTr("Write down the pour")
-            onClicked: {
-                screen.journal.pour({ "used": used.text, "humidity": humidity.text, "rested": rested.text, "strained": strained.currentIndex, "text": pourText.text }, byPlan.checked && byPlan.visible)
-                if (screen.journal.trouble.length === 0)
-                    screen.writing = ""
+        Beside {
+            BigButton {
+                objectName: "pourKeep"
+                strong: true
+                text: qsTr("Write down the pour")
+                onClicked: {
+                    screen.journal.pour({ "used": used.text, "humidity": humidity.text, "rested": rested.text, "strained": strained.currentIndex, "text": pourText.text }, byPlan.checked && byPlan.offered)
+                    if (screen.journal.trouble.length === 0)
+                        screen.writing = ""
+                }
             }
         }
     }
@@ -168,7 +170,7 @@ ScrollPage {
         Labelled { wide: Theme.px(120); name: qsTr("After (s)"); Field { id: cellsAfter; objectName: "cellsAfter"; width: parent.width; label: qsTr("Seconds from drop to verdict"); inputMethodHints: Qt.ImhFormattedNumbersOnly } }
         Labelled { name: qsTr("Activator cup"); Choice { id: cellsCup; objectName: "cellsCup"; width: parent.width; label: qsTr("Activator cup"); model: screen.journal.cupNames } }
         Labelled { wide: Theme.px(300); name: qsTr("Anything else"); Field { id: cellsText; objectName: "cellsText"; width: parent.width; label: qsTr("Anything else") } }
-        BigButton { objectName: "cellsKeep"; strong: true; text: qsTr("Write it down"); onClicked: { screen.journal.cells(cellsSeen.currentIndex, cellsAfter.text, cellsCup.currentIndex, cellsText.text); cellsText.clear(); screen.writing = "" } }
+        Beside { BigButton { objectName: "cellsKeep"; strong: true; text: qsTr("Write it down"); onClicked: { screen.journal.cells(cellsSeen.currentIndex, cellsAfter.text, cellsCup.currentIndex, cellsText.text); cellsText.clear(); screen.writing = "" } } }
     }
     Flow {
         Layout.fillWidth: true

@@ -10,6 +10,7 @@ ScrollPage {
     required property Desk desk
     readonly property Planner planner: desk.planner
     readonly property var form: planner.form
+    readonly property var amounts: planner.amounts
 
     title: qsTr("Plan")
     Component.onCompleted: planner.visit()
@@ -93,7 +94,7 @@ ScrollPage {
             name: qsTr("How many")
             Field { objectName: "planCount"; width: parent.width; label: qsTr("How many canvases"); text: screen.form["count"]; inputMethodHints: Qt.ImhDigitsOnly; onEditingFinished: screen.planner.set("count", text) }
         }
-        Tick { objectName: "planEdges"; text: qsTr("paint the sides too"); checked: screen.form["edges"]; onToggled: screen.planner.set("edges", checked) }
+        Beside { Tick { objectName: "planEdges"; text: qsTr("paint the sides too"); checked: screen.form["edges"]; onToggled: screen.planner.set("edges", checked) } }
     }
 
     Heading { Layout.fillWidth: true; text: qsTr("Technique") }
@@ -114,18 +115,18 @@ ScrollPage {
         }
         Labelled {
             name: qsTr("Base coat (%1)").arg(screen.planner.coverUnit)
-            Field { id: baseAmount; objectName: "planBase"; width: parent.width; label: qsTr("Base coat on the canvas"); text: screen.planner.amounts["base"]; inputMethodHints: Qt.ImhFormattedNumbersOnly }
+            Field { id: baseAmount; objectName: "planBase"; width: parent.width; label: qsTr("Base coat on the canvas"); text: screen.amounts["base"]; inputMethodHints: Qt.ImhFormattedNumbersOnly }
         }
         Labelled {
             name: qsTr("Colours (%1)").arg(screen.planner.coverUnit)
-            Field { id: colourAmount; objectName: "planColoursAmount"; width: parent.width; label: qsTr("Colours on the canvas"); text: screen.planner.amounts["colours"]; inputMethodHints: Qt.ImhFormattedNumbersOnly }
+            Field { id: colourAmount; objectName: "planColoursAmount"; width: parent.width; label: qsTr("Colours on the canvas"); text: screen.amounts["colours"]; inputMethodHints: Qt.ImhFormattedNumbersOnly }
         }
         Labelled {
             name: qsTr("Activator (%1)").arg(screen.planner.coverUnit)
-            Field { id: activatorAmount; objectName: "planActivator"; width: parent.width; label: qsTr("Activator on the canvas"); text: screen.planner.amounts["activator"]; inputMethodHints: Qt.ImhFormattedNumbersOnly }
+            Field { id: activatorAmount; objectName: "planActivator"; width: parent.width; label: qsTr("Activator on the canvas"); text: screen.amounts["activator"]; inputMethodHints: Qt.ImhFormattedNumbersOnly }
         }
-        BigButton { objectName: "planKeepAmounts"; text: qsTr("Keep these amounts"); onClicked: screen.planner.keepAmounts(baseAmount.text, colourAmount.text, activatorAmount.text) }
-        BigButton { objectName: "planDropAmounts"; visible: screen.planner.amounts["own"]; text: qsTr("Back to the starting amounts"); onClicked: screen.planner.dropAmounts() }
+        Beside { BigButton { objectName: "planKeepAmounts"; text: qsTr("Keep these amounts"); onClicked: screen.planner.keepAmounts(baseAmount.text, colourAmount.text, activatorAmount.text) } }
+        Beside { visible: screen.amounts["own"]; BigButton { objectName: "planDropAmounts"; text: qsTr("Back to the starting amounts"); onClicked: screen.planner.dropAmounts() } }
     }
     Words { Layout.fillWidth: true; text: screen.planner.what; color: Theme.quiet }
 
@@ -184,7 +185,7 @@ ScrollPage {
             spacing: 0
             Words {
                 Layout.fillWidth: true
-                text: cup.modelData["name"] + " (" + cup.modelData["role"] + "): " + cup.modelData["mix"] + ", " + cup.modelData["weight"]
+                text: cup.modelData["title"]
                 font.pixelSize: Theme.large
                 font.bold: true
             }
@@ -216,8 +217,8 @@ ScrollPage {
     Flow {
         Layout.fillWidth: true
         spacing: Theme.gap
-        Labelled { name: qsTr("Kept back unthinned (%)"); Field { objectName: "planReserve"; width: parent.width; label: qsTr("Kept back unthinned, per cent"); text: screen.form["reserve"]; onEditingFinished: screen.planner.set("reserve", text) } }
-        Labelled { name: qsTr("Lost to cups and sticks (%)"); Field { objectName: "planWaste"; width: parent.width; label: qsTr("Lost to cups and sticks, per cent"); text: screen.form["waste"]; onEditingFinished: screen.planner.set("waste", text) } }
+        Labelled { wide: Theme.px(240); name: qsTr("Kept back unthinned (%)"); Field { objectName: "planReserve"; width: parent.width; label: qsTr("Kept back unthinned, per cent"); text: screen.form["reserve"]; onEditingFinished: screen.planner.set("reserve", text) } }
+        Labelled { wide: Theme.px(240); name: qsTr("Lost to cups and sticks (%)"); Field { objectName: "planWaste"; width: parent.width; label: qsTr("Lost to cups and sticks, per cent"); text: screen.form["waste"]; onEditingFinished: screen.planner.set("waste", text) } }
         Labelled { name: qsTr("Water expected (%)"); Field { objectName: "planWater"; width: parent.width; label: qsTr("Water expected, per cent"); text: screen.form["water"]; onEditingFinished: screen.planner.set("water", text) } }
         Labelled { name: qsTr("Tests of each cup"); Field { objectName: "planTests"; width: parent.width; label: qsTr("Tests of each cup"); text: screen.form["tests"]; onEditingFinished: screen.planner.set("tests", text) } }
     }
@@ -268,17 +269,19 @@ ScrollPage {
         Labelled { wide: Theme.px(220); name: qsTr("What is left over"); Field { id: jarName; objectName: "jarName"; width: parent.width; label: qsTr("What is left over") } }
         Labelled { name: qsTr("What it is"); Choice { id: jarRole; objectName: "jarRole"; width: parent.width; label: qsTr("What it is"); model: [qsTr("colour"), qsTr("base coat"), qsTr("activator"), qsTr("pouring medium")] } }
         Labelled { wide: Theme.px(140); name: qsTr("How much (%1)").arg(screen.desk.board.volumeUnit); Field { id: jarVolume; objectName: "jarVolume"; width: parent.width; label: qsTr("How much"); inputMethodHints: Qt.ImhFormattedNumbersOnly } }
-        Tick { id: jarWater; objectName: "jarWater"; text: qsTr("thinned with water") }
-        BigButton {
-            objectName: "jarPut"
-            text: qsTr("Put it on the shelf")
-            enabled: jarName.text.length > 0 && jarVolume.text.length > 0
-            onClicked: {
-                jarWrong.text = screen.planner.putOnShelf(jarName.text, jarRole.currentIndex, jarVolume.text, jarWater.checked)
-                if (jarWrong.text.length === 0) { jarName.clear(); jarVolume.clear() }
+        Beside { Tick { id: jarWater; objectName: "jarWater"; text: qsTr("thinned with water") } }
+        Beside {
+            BigButton {
+                objectName: "jarPut"
+                text: qsTr("Put it on the shelf")
+                enabled: jarName.text.length > 0 && jarVolume.text.length > 0
+                onClicked: {
+                    jarWrong.text = screen.planner.putOnShelf(jarName.text, jarRole.currentIndex, jarVolume.text, jarWater.checked)
+                    if (jarWrong.text.length === 0) { jarName.clear(); jarVolume.clear() }
+                }
             }
         }
-        BigButton { objectName: "jarBack"; visible: screen.planner.canPutBack; text: qsTr("It is not gone"); onClicked: screen.planner.putBack() }
+        Beside { visible: screen.planner.canPutBack; BigButton { objectName: "jarBack"; text: qsTr("It is not gone"); onClicked: screen.planner.putBack() } }
     }
     Words { id: jarWrong; Layout.fillWidth: true; visible: text.length > 0; color: Theme.warm; font.bold: true; Accessible.role: Accessible.AlertMessage }
 

@@ -9,6 +9,7 @@ ScrollPage {
 
     required property Desk desk
     readonly property PrintRoom room: desk.printRoom
+    readonly property var day: desk.journal.page
 
     title: qsTr("Print")
     Component.onCompleted: { desk.journal.visit(); desk.planner.visit() }
@@ -44,7 +45,7 @@ ScrollPage {
         }
     }
 
-    Heading { Layout.fillWidth: true; text: screen.desk.journal.page["name"] ? qsTr("Of the day %1").arg(screen.desk.journal.page["name"]) : qsTr("Of a day") }
+    Heading { Layout.fillWidth: true; text: screen.day["name"] ? qsTr("Of the day %1").arg(screen.day["name"]) : qsTr("Of a day") }
     Words { Layout.fillWidth: true; text: qsTr("The journal's open day; choose another one there."); color: Theme.quiet }
     Flow {
         Layout.fillWidth: true
@@ -57,10 +58,10 @@ ScrollPage {
     Flow {
         Layout.fillWidth: true
         spacing: Theme.gap
-        BigButton { objectName: "printSheet"; enabled: screen.desk.planner.planned; text: qsTr("Sheet for the bench"); onClicked: screen.room.sheet() }
+        Beside { BigButton { objectName: "printSheet"; enabled: screen.desk.planner.planned; text: qsTr("Sheet for the bench"); onClicked: screen.room.sheet() } }
         Labelled { wide: Theme.px(140); name: qsTr("Places in the class"); Field { id: places; objectName: "printPlaces"; width: parent.width; label: qsTr("Places in the class"); text: "8"; inputMethodHints: Qt.ImhDigitsOnly } }
         Labelled { wide: Theme.px(300); name: qsTr("What stands on top"); Field { id: classTitle; objectName: "printTitle"; width: parent.width; label: qsTr("What stands on top") } }
-        BigButton { objectName: "printHandout"; enabled: screen.desk.planner.planned; text: qsTr("Handout for the class"); onClicked: screen.room.handout(places.text, classTitle.text) }
+        Beside { BigButton { objectName: "printHandout"; enabled: screen.desk.planner.planned; text: qsTr("Handout for the class"); onClicked: screen.room.handout(places.text, classTitle.text) } }
     }
     Heading { Layout.fillWidth: true; text: qsTr("Of all days") }
     Flow {
