@@ -92,6 +92,8 @@ Popup {
             anchors { left: parent.left; bottom: parent.bottom }
             strong: true
             text: qsTr("Back to the bench")
+            Keys.onDownPressed: flick.flick(0, -Theme.px(900))
+            Keys.onUpPressed: flick.flick(0, Theme.px(900))
             onClicked: sheet.close()
         }
     }

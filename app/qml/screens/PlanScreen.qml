@@ -114,6 +114,7 @@ ScrollPage {
             }
         }
         Labelled {
+            wide: Theme.px(210)
             name: qsTr("Base coat (%1)").arg(screen.planner.coverUnit)
             Field { id: baseAmount; objectName: "planBase"; width: parent.width; label: qsTr("Base coat on the canvas"); text: screen.amounts["base"]; inputMethodHints: Qt.ImhFormattedNumbersOnly }
         }
