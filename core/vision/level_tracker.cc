@@ -34,6 +34,8 @@ constexpr double kCalmShare = 0.15;
 /// spread by more than this many times what the pictures differ by; in more
 /// even ones it is all gain.
 constexpr double kClearSpread = 3.0;
+/// Smoothed pictures are kept for up to this many: 33 MB of 24000 pixels.
+constexpr std::size_t kMostSmoothKept = 340;
 /// The surroundings must make up this share of the picture to say anything of
 /// shake and brightness.
 constexpr double kLeastSurroundings = 0.08;
@@ -228,7 +230,8 @@ class Registration {
     const int rows = level.reference.rows;
     const int cols = level.reference.cols;
     const int border = 3;
-    // Every second pixel of the fine level is plenty for three numbers.
+    // Some thousand pixels are plenty for four numbers.
+    const int row_step = scale > 0.9F ? 3 : 2;
     const int step = scale > 0.9F ? 2 : 1;
     for (int it = 0; it < iterations; ++it) {
       const float dx = shift.x * scale;
@@ -250,7 +253,7 @@ class Registration {
       std::array<double, 10> h{};
       std::array<double, 4> b{};
       double abs_sum = 0.0;
-      for (int r = border; r < rows - border; r += step) {
+      for (int r = border; r < rows - border; r += row_step) {
         const int pr = r + iy;
         if (pr < 0 || pr + 1 >= rows) continue;
         const float* ref = level.reference.ptr<float>(r);
@@ -332,6 +335,10 @@ class Registration {
           view->gain * static_cast<float>(std::clamp(1.0 + d[2], 0.7, 1.4)),
           0.1F,
           8.0F);
+      // The first weights are too wide to stop at.
+      const bool settled = std::hypot(d[0], d[1]) < 2e-3 &&
+                           std::abs(d[2]) < 1e-4 && std::abs(d[3]) < 1e-2;
+      if (settled && it > 0) break;
     }
   }
 
@@ -562,6 +569,8 @@ struct LevelTracker::Impl {
   std::vector<int> CalmSurroundings(const std::vector<int>& pixels) const;
   void MeasureDecay(const std::vector<int>& pixels, ReliefTrack* track);
   std::size_t Count() const { return pictures.size(); }
+  cv::Mat Smooth(std::size_t i) const;
+  void SetViews(const std::vector<View>& views);
 
   LevelTrackerOptions options;
   std::vector<Picture> pictures;
@@ -570,9 +579,28 @@ struct LevelTracker::Impl {
   int num_frames = 0;
   double last_t_s = 0.0;
   std::vector<double> motion;  ///< per pair of pictures, inside the outline
-  std::vector<double> whole_motion;  ///< per pair of pictures, anywhere
-  double smooth_noise = 0.0;         ///< sd of a pixel of SmoothLook()
+  std::vector<double> whole_motion;     ///< per pair of pictures, anywhere
+  double smooth_noise = 0.0;            ///< sd of a pixel of Smooth()
+  mutable std::vector<cv::Mat> smooth;  ///< see Smooth()
 };
+
+/// SmoothLook() of picture `i`, to be read only. Those of short clips are kept,
+/// for every step of Finish() asks for them, and long clips keep more pictures
+/// instead.
+cv::Mat LevelTracker::Impl::Smooth(std::size_t i) const {
+  if (Count() > kMostSmoothKept) return SmoothLook(pictures[i]);
+  smooth.resize(Count());
+  if (smooth[i].empty()) smooth[i] = SmoothLook(pictures[i]);
+  return smooth[i];
+}
+
+/// How the pictures lie from now on, one view for each; none: as they came.
+void LevelTracker::Impl::SetViews(const std::vector<View>& views) {
+  for (std::size_t i = 0; i < Count(); ++i) {
+    pictures[i].view = views.empty() ? View() : views[i];
+  }
+  smooth.clear();
+}
 
 void LevelTracker::Impl::Add(const Frame& frame) {
   if (frame.luma.empty() || frame.luma.type() != CV_8UC1) return;
@@ -654,12 +682,12 @@ void LevelTracker::Impl::Register(const cv::Mat& use,
   // Not the very last picture: cameras are switched off by touching them.
   const std::size_t reference =
       Count() - 1 - std::min<std::size_t>(2, Count() / 20);
-  for (Picture& p : pictures) p.view = {};
+  SetViews({});
   // Noise of the reference would pass for spread of the surroundings.
   cv::Mat quiet = cv::Mat::zeros(pictures.front().codes.size(), CV_32F);
   const std::size_t from = reference - std::min<std::size_t>(6, reference / 10);
   for (std::size_t k = from; k <= reference; ++k) {
-    quiet += SmoothLook(pictures[k]);
+    quiet += Smooth(k);
   }
   quiet /= static_cast<double>(reference - from + 1);
   Registration registration(quiet, use);
@@ -667,7 +695,7 @@ void LevelTracker::Impl::Register(const cv::Mat& use,
   std::vector<double> size;
   std::vector<View> found(Count());
   for (std::size_t k = Count(); k-- > 0;) {
-    registration.Fit(SmoothLook(pictures[k]), coarse, &view);
+    registration.Fit(Smooth(k), coarse, &view);
     found[k] = view;
     size.push_back(std::hypot(static_cast<double>(view.shift.x),
                               static_cast<double>(view.shift.y)));
@@ -675,10 +703,10 @@ void LevelTracker::Impl::Register(const cv::Mat& use,
   // A camera that stands still is not resampled: that would only soften it.
   const bool shaken =
       registration.HoldsShift() && Quantile(size, 0.95) > kStillShift;
-  for (std::size_t k = 0; k < Count(); ++k) {
-    pictures[k].view = found[k];
-    if (!shaken) pictures[k].view.shift = {0.0F, 0.0F};
+  if (!shaken) {
+    for (View& each : found) each.shift = {0.0F, 0.0F};
   }
+  SetViews(found);
   track->camera_shift_px =
       shaken ? Quantile(size, 1.0) * static_cast<double>(factor) : 0.0;
 }
@@ -692,20 +720,20 @@ cv::Mat LevelTracker::Impl::FadingSignal(std::size_t from) const {
   const std::size_t tail = std::max<std::size_t>(3, (n - from) / 20);
   cv::Mat last_look = cv::Mat::zeros(size, CV_32F);
   for (std::size_t i = n - tail; i < n; ++i) {
-    last_look += SmoothLook(pictures[i]);
+    last_look += Smooth(i);
   }
   last_look /= static_cast<double>(tail);
   // A jump is a good part of all that the pixel ever did within one step.
   cv::Mat jump(
       size, CV_32F, cv::Scalar(std::max(8.0 * smooth_noise, 1.5) / kJumpShare));
   for (std::size_t i = from; i < n; ++i) {
-    jump = cv::max(jump, cv::abs(SmoothLook(pictures[i]) - last_look));
+    jump = cv::max(jump, cv::abs(Smooth(i) - last_look));
   }
   jump *= kJumpShare;
   cv::Mat since(size, CV_32S, cv::Scalar(static_cast<double>(from)));
-  cv::Mat before = SmoothLook(pictures[from]);
+  cv::Mat before = Smooth(from);
   for (std::size_t i = from + 1; i < n; ++i) {
-    cv::Mat now = SmoothLook(pictures[i]);
+    cv::Mat now = Smooth(i);
     cv::Mat moved = cv::abs(now - before) > jump;
     since.setTo(cv::Scalar(static_cast<double>(i)), moved);
     before = now;
@@ -716,7 +744,7 @@ cv::Mat LevelTracker::Impl::FadingSignal(std::size_t from) const {
   cv::Mat start_n = cv::Mat::zeros(size, CV_32F);
   cv::Mat later_n = cv::Mat::zeros(size, CV_32F);
   for (std::size_t i = from; i < n; ++i) {
-    const cv::Mat now = SmoothLook(pictures[i]);
+    const cv::Mat now = Smooth(i);
     for (int r = 0; r < size.height; ++r) {
       const float* value = now.ptr<float>(r);
       const float* end = last_look.ptr<float>(r);
@@ -795,7 +823,7 @@ void LevelTracker::Impl::FindBursts(const std::vector<int>& pixels,
   for (std::size_t i = n; i-- > 0;) {
     look[2] = look[1];
     look[1] = look[0];
-    look[0] = SmoothLook(pictures[i]);
+    look[0] = Smooth(i);
     if (i + 2 >= n) continue;
     // What the next two pictures say this one should look like. Steps in time
     // may differ; a long step says nothing of a short one.
@@ -850,7 +878,7 @@ void LevelTracker::Impl::FindBursts(const std::vector<int>& pixels,
 /// noise do there, they do on the paint as well.
 std::vector<int> LevelTracker::Impl::CalmSurroundings(
     const std::vector<int>& pixels) const {
-  const cv::Mat look = SmoothLook(pictures.back());
+  const cv::Mat look = Smooth(Count() - 1);
   cv::Mat gx;
   cv::Mat gy;
   cv::Sobel(look, gx, CV_32F, 1, 0, 3, 0.125);
@@ -883,8 +911,7 @@ double LevelTracker::Impl::SlowChange(const std::vector<int>& pixels,
   if (to < from + 8) return 0.0;
   cv::Mat difference = cv::Mat::zeros(pictures.front().codes.size(), CV_32F);
   for (std::size_t k = 0; k < 3; ++k) {
-    difference +=
-        SmoothLook(pictures[from + k]) - SmoothLook(pictures[to - 1 - k]);
+    difference += Smooth(from + k) - Smooth(to - 1 - k);
   }
   double square = 0.0;
   for (int p : pixels) {
@@ -1029,10 +1056,10 @@ void LevelTracker::Impl::MeasureNoise(ReliefTrack* track) {
   // Noise of a pixel: the calmer half of the pictures, typical pixel.
   std::vector<double> per_pair;
   whole_motion.clear();
-  cv::Mat before = SmoothLook(pictures[0]);
+  cv::Mat before = Smooth(0);
   std::vector<float> change;
   for (std::size_t i = 1; i < Count(); ++i) {
-    const cv::Mat now = SmoothLook(pictures[i]);
+    const cv::Mat now = Smooth(i);
     const cv::Mat d = cv::abs(now - before);
     const float* codes = d.ptr<float>();
     change.assign(codes, codes + d.total());
@@ -1093,7 +1120,7 @@ ReliefTrack LevelTracker::Impl::Finish() {
   cv::meanStdDev(ToFloat(pictures[n / 2].codes), mean, spread);
   track.mean_luma = mean[0];
   track.luma_spread = spread[0];
-  track.sharpness = Sharpness(SmoothLook(pictures[n / 2]));
+  track.sharpness = Sharpness(Smooth(n / 2));
 
   Register(cv::Mat(size, CV_8U, cv::Scalar(255)), true, &track);
   MeasureNoise(&track);
@@ -1110,7 +1137,7 @@ ReliefTrack LevelTracker::Impl::Finish() {
       Register(use, false, &track);
     } else {
       track.surroundings = false;
-      for (Picture& p : pictures) p.view = {};
+      SetViews({});
     }
     MeasureNoise(&track);
     FindBursts(pixels, &track);
