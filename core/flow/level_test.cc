@@ -17,6 +17,9 @@ constexpr double kLongBurst_s = 0.25;
 constexpr double kMostLayingClocks = 10.0;
 /// A step of the camera by this share of the picture's width is no shake.
 constexpr double kLargestJump = 0.04;
+/// A surface that comes back differs from before by far less than half of what
+/// the ribbon made; a stick that stood in the paint and left differs by more.
+constexpr double kMostUnlike = 0.5;
 /// Edges as soft as a fifteenth of the picture's range per reduced pixel.
 constexpr double kLeastSharpness = 0.07;
 
@@ -238,8 +241,9 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
         "Part of the ribbon stays for good: this paint is too stiff to level, "
         "loosen it first.");
   }
-  if (track.remaining_share &&
-      *track.remaining_share < -options.most_remaining_share) {
+  if ((track.remaining_share &&
+       *track.remaining_share < -options.most_remaining_share) ||
+      (track.unlike_before && *track.unlike_before > kMostUnlike)) {
     return Refused(
         "The surface does not come back to its look from before the ribbon: "
         "something in the picture or the light changed meanwhile.");

@@ -94,6 +94,9 @@ struct ReliefTrack {
   /// What still differs from the picture before the laying, as a share of the
   /// start; only if the clip begins with the quiet surface.
   std::optional<double> remaining_share;
+  /// All that differs from the picture before the laying, root mean square
+  /// against the start's; only if the clip begins with the quiet surface.
+  std::optional<double> unlike_before;
   /// Motion in the last pictures against the strongest (both of the whole
   /// picture): near 1 if the clip ends in the middle of the action.
   double end_motion_share = 0.0;

@@ -1048,7 +1048,10 @@ void LevelTracker::Impl::MeasureDecay(const std::vector<int>& pixels,
     const cv::Mat shape = decay.Mean(0.3 * fall, 1.5 * fall, -1) - decay.Flat();
     const cv::Mat start = decay.Mean(0.0, 0.1 * fall, -1) - decay.Flat();
     const double norm = std::sqrt(shape.dot(shape) * start.dot(start));
-    if (norm > 0.0) track->remaining_share = left.dot(shape) / norm;
+    if (norm > 0.0) {
+      track->remaining_share = left.dot(shape) / norm;
+      track->unlike_before = cv::norm(left) / cv::norm(start);
+    }
   }
 }
 

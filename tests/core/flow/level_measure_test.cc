@@ -36,6 +36,7 @@ ReliefTrack GoodTrack(double end_s = 4.5) {
   track.start_contrast = 20.0;
   track.change_after = 20.0;
   track.remaining_share = 0.02;
+  track.unlike_before = 0.06;
   track.flat_s = track.last_t_s;
   std::vector<double> t_s;
   std::vector<double> relief;
@@ -119,6 +120,9 @@ const Mishap kMishaps[] = {
      },
      "More than one ribbon"},
     {"Stiff", [](ReliefTrack& t) { t.remaining_share = 0.4; }, "stiff"},
+    {"StickTakenOut",
+     [](ReliefTrack& t) { t.unlike_before = 1.8; },
+     "does not come back"},
     {"TooThin", [](ReliefTrack& t) { t.frame_interval_s = 0.2; }, "too thin"},
     {"Unseen",
      [](ReliefTrack& t) { t.start_contrast = 0.1; },

@@ -175,6 +175,12 @@ TEST(LevelClips, RefusesWhatHoldsNoTest) {
   refused(backwards, "backwards");
   refused(frozen, "frozen");
   refused(black, "black");
+  // Ripples on the cup and a thinning stream fade as relief does.
+  const std::vector<Frame> stream = Frames("stream/base-c.mp4");
+  refused(stream, "a stick lifted");
+  std::vector<Frame> half;
+  for (std::size_t i = 0; i < stream.size(); i += 2) half.push_back(stream[i]);
+  refused(half, "a stick lifted, 30 pictures a second");
 }
 
 TEST(LevelTracker, TakesOddPictures) {
