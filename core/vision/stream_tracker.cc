@@ -111,14 +111,10 @@ std::vector<float> EdgeProfile(const cv::Mat& image, int left, int right) {
   return e;
 }
 
-struct Step {
-  double row = 0.0;       // first row below the stick's end
-  double contrast = 0.0;  // fall of edge strength there
-};
-
 // The row where the edges end: the lowest of the marked falls of edge
-// strength. (Higher falls are the end of the coat on the stick.)
-Step FindEdgeEnd(const std::vector<float>& e, int top, int bottom, int reach) {
+// strength, the first one below the stick's end. (Higher falls are the end of
+// the coat on the stick.)
+int FindEdgeEnd(const std::vector<float>& e, int top, int bottom, int reach) {
   std::vector<double> sum(e.size() + 1, 0.0);
   for (std::size_t i = 0; i < e.size(); ++i) sum[i + 1] = sum[i] + e[i];
   std::vector<double> fall(e.size() + 1, 0.0);
@@ -143,9 +139,9 @@ Step FindEdgeEnd(const std::vector<float>& e, int top, int bottom, int reach) {
       if (fall[static_cast<std::size_t>(k)] >
           fall[static_cast<std::size_t>(peak)])
         peak = k;
-    return {static_cast<double>(peak), fall[static_cast<std::size_t>(peak)]};
+    return peak;
   }
-  return {};
+  return 0;
 }
 
 /// The strip around the stream of one frame, rows averaged into at most
@@ -529,23 +525,22 @@ class StreamTracker::Impl {
       return FindEdgeEnd(
           EdgeProfile(image, band->left, band->right), 0, rows, width);
     };
-    const Step end_now = end_of(now.upright);
-    if (!StandsAbove(EdgeProfile(now.upright, band->left, band->right),
-                     static_cast<int>(end_now.row),
-                     width))
+    const int end_now = end_of(now.upright);
+    if (!StandsAbove(
+            EdgeProfile(now.upright, band->left, band->right), end_now, width))
       return;
     // At rest: the end has not moved for a while.
     for (std::size_t i = ring_.size(); i-- > 0 && now.t_s - ring_[i].t_s < 0.2;)
-      if (std::abs(end_of(ring_[i].upright).row - end_now.row) > 2.5) return;
+      if (std::abs(end_of(ring_[i].upright) - end_now) > 2) return;
     std::vector<double> t, b;
     for (const Reduced& r : ring_) {
       t.push_back(r.t_s);
-      b.push_back(end_of(r.upright).row);
+      b.push_back(end_of(r.upright));
     }
     // Where the dipped stick met the paint: the place its edges ended most
     // often while they ended lower than now.
     std::vector<int> votes(static_cast<std::size_t>(rows) + 2, 0);
-    const double least = end_now.row + 0.06 * rows;
+    const double least = end_now + 0.06 * rows;
     for (const double row : b)
       if (row > least) ++votes[static_cast<std::size_t>(row)];
     int best = 0;
@@ -562,9 +557,9 @@ class StreamTracker::Impl {
     e.rest_s = now.t_s;
     e.stick_center_x_px = 0.5 * (band->left + band->right) * factor_;
     e.stick_width_px = width * factor_;
-    e.stick_bottom_y_px = end_now.row * factor_;
+    e.stick_bottom_y_px = end_now * factor_;
     e.pool_y_px = pool * factor_;
-    FitLift(t, b, end_now.row, pool, e);
+    FitLift(t, b, end_now, pool, e);
     if (!e.lift_seen) {
       ++track_.rests_without_lift;
       return;
