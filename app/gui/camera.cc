@@ -66,10 +66,13 @@ Camera::Camera(Preferences* preferences,
     failure_ = text;
     emit stateChanged();
   });
+  // Queued: the first look for cameras tells of them while it holds a lock that
+  // a second look would wait for.
   connect(&watcher_,
           &QMediaDevices::videoInputsChanged,
           this,
-          &Camera::FindDevices);
+          &Camera::FindDevices,
+          Qt::QueuedConnection);
   thread_.setObjectName("camera");
   thread_.start();
 }

@@ -277,7 +277,7 @@ void ClipQueue::Finished(int id, Result<MeasuredClip> measured) {
   if (!measured) {
     clip->state = State::kFailed;
     clip->text = Wording::Engine(measured.error().message);
-    emit recorded(false, clip->text);
+    emit recorded(false, clip->text, CupName(*clip));
   } else {
     const FlowMeasurement& test = measured->measurement;
     clip->test = ToFilmedTest(*measured, clip->options);
@@ -298,7 +298,21 @@ void ClipQueue::TryRecord(Clip& clip) {
   if (clip.recorded || !clip.test || !clip.cup) return;
   clip.recorded = board_->Record(*clip.cup, *clip.test);
   if (!clip.recorded) clip.text = board_->trouble();
-  emit recorded(clip.state == State::kMeasured, clip.text);
+  emit recorded(clip.state == State::kMeasured, clip.text, CupName(clip));
+}
+
+QString ClipQueue::CupName(const Clip& clip) const {
+  const BoardCup* cup = clip.cup ? board_->FindCup(*clip.cup) : nullptr;
+  return cup != nullptr ? QString::fromStdString(cup->details.label)
+                        : QString();
+}
+
+int ClipQueue::Pending(CupId cup) const {
+  return static_cast<int>(
+      std::count_if(clips_.begin(), clips_.end(), [&](const Clip& clip) {
+        return clip.cup == cup && (clip.state == State::kWaiting ||
+                                   clip.state == State::kMeasuring);
+      }));
 }
 
 void ClipQueue::assign(int row, int cup_row) {

@@ -61,6 +61,8 @@ class ClipQueue : public QAbstractListModel {
   void Add(const QString& path,
            std::optional<CupId> cup,
            const MeasureClipOptions& options);
+  /// Films of a cup that wait to be measured or are.
+  int Pending(CupId cup) const;
   Q_INVOKABLE void assign(int row, int cup_row);
   Q_INVOKABLE void cancel(int row);
   Q_INVOKABLE void cancelAll();
@@ -70,7 +72,7 @@ class ClipQueue : public QAbstractListModel {
  signals:
   void changed();
   /// A film was recorded, or could not be.
-  void recorded(bool measured, const QString& sentence);
+  void recorded(bool measured, const QString& sentence, const QString& cup);
 
  private:
   enum class State {
@@ -104,6 +106,7 @@ class ClipQueue : public QAbstractListModel {
   void Finished(int id, Result<MeasuredClip> measured);
   void TryRecord(Clip& clip);
   Clip* Find(int id);
+  QString CupName(const Clip& clip) const;
   void Announce(int id);
   void LookIntoFolder();
 

@@ -1,8 +1,21 @@
 #include "app/gui/desk.h"
 
+#include <QFileInfo>
 #include <QImage>
 
 namespace flowkin {
+namespace {
+
+/// Empty for the user's own.
+QString FilmsFolder(const DeskOptions& options) {
+  if (!options.films_path.isEmpty() || options.store_path.isEmpty()) {
+    return options.films_path;
+  }
+  return QFileInfo(options.store_path).absolutePath() + "/films";
+}
+
+}  // namespace
+
 Desk::Desk(const DeskOptions& options, QObject* parent)
     : QObject(parent),
       preferences_(new Preferences(options.settings_path, this)),
@@ -17,8 +30,14 @@ Desk::Desk(const DeskOptions& options, QObject* parent)
           options.store_path, preferences_, board_, planner_, this)),
       print_room_(new PrintRoom(preferences_, journal_, planner_, this)),
       voice_(new Voice(preferences_, this)),
-      camera_(new Camera(preferences_, {}, this)) {
+      camera_(new Camera(
+          preferences_,
+          [this](const Frame& frame) { film_->Take(frame); },
+          this)),
+      film_(
+          new FilmStand(FilmsFolder(options), board_, clips_, camera_, this)) {
   connect(board_, &BenchBoard::told, voice_, &Voice::Say);
+  connect(film_, &FilmStand::told, voice_, &Voice::Say);
 }
 
 Desk::~Desk() {

@@ -10,6 +10,7 @@
 #include "app/gui/clip_queue.h"
 #include "app/gui/clip_review.h"
 #include "app/gui/curves.h"
+#include "app/gui/film_stand.h"
 #include "app/gui/journal_reader.h"
 #include "app/gui/last_check.h"
 #include "app/gui/planner.h"
@@ -36,6 +37,7 @@ class Desk : public QObject {
   Q_PROPERTY(flowkin::Preferences* preferences READ preferences CONSTANT)
   Q_PROPERTY(flowkin::BenchBoard* board READ board CONSTANT)
   Q_PROPERTY(flowkin::Camera* camera READ camera CONSTANT)
+  Q_PROPERTY(flowkin::FilmStand* film READ film CONSTANT)
   Q_PROPERTY(flowkin::ClipQueue* clips READ clips CONSTANT)
   Q_PROPERTY(flowkin::ClipReview* review READ review CONSTANT)
   Q_PROPERTY(flowkin::Curves* curves READ curves CONSTANT)
@@ -52,6 +54,7 @@ class Desk : public QObject {
   Preferences* preferences() { return preferences_; }
   BenchBoard* board() { return board_; }
   Camera* camera() { return camera_; }
+  FilmStand* film() { return film_; }
   ClipQueue* clips() { return clips_; }
   ClipReview* review() { return review_; }
   Curves* curves() { return curves_; }
@@ -79,6 +82,7 @@ class Desk : public QObject {
   PrintRoom* print_room_;
   Voice* voice_;
   Camera* camera_;
+  FilmStand* film_;
 };
 
 }  // namespace flowkin

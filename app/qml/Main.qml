@@ -103,7 +103,10 @@ ApplicationWindow {
             Loader {
                 active: StackLayout.isCurrentItem
                 focus: active
-                sourceComponent: FilmScreen { desk: window.desk }
+                sourceComponent: FilmScreen {
+                    desk: window.desk
+                    onBenchAsked: window.show(0)
+                }
             }
             Loader {
                 active: StackLayout.isCurrentItem

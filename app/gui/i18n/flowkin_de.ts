@@ -293,6 +293,34 @@
             <source>What the camera sees</source>
             <translation>Was die Kamera sieht</translation>
         </message>
+        <message>
+            <source>Which cup</source>
+            <translation>Welcher Becher</translation>
+        </message>
+        <message>
+            <source>no cup yet</source>
+            <translation>noch kein Becher</translation>
+        </message>
+        <message>
+            <source>Which camera</source>
+            <translation>Welche Kamera</translation>
+        </message>
+        <message>
+            <source>Size of the picture</source>
+            <translation>Größe des Bildes</translation>
+        </message>
+        <message>
+            <source>Light and focus held</source>
+            <translation>Licht und Schärfe gehalten</translation>
+        </message>
+        <message>
+            <source>Hold light and focus</source>
+            <translation>Licht und Schärfe halten</translation>
+        </message>
+        <message>
+            <source>Throw this film away</source>
+            <translation>Diesen Film wegwerfen</translation>
+        </message>
     </context>
     <context>
         <name>Formats</name>
@@ -3444,6 +3472,140 @@
         <message>
             <source>One more cup</source>
             <translation>Noch ein Becher</translation>
+        </message>
+        <message>
+            <source>To the bench</source>
+            <translation>Zum Tisch</translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::FilmStand</name>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>The folder of films is full; close old sessions.</source>
+            <translation>Der Ordner der Filme ist voll; alte Sitzungen schließen.</translation>
+        </message>
+        <message>
+            <source>Stopped</source>
+            <translation>Angehalten</translation>
+        </message>
+        <message>
+            <source>No picture</source>
+            <translation>Kein Bild</translation>
+        </message>
+        <message>
+            <source>Test runs</source>
+            <translation>Probe läuft</translation>
+        </message>
+        <message>
+            <source>Filming</source>
+            <translation>Filmt</translation>
+        </message>
+        <message>
+            <source>No cup yet</source>
+            <translation>Noch kein Becher</translation>
+        </message>
+        <message>
+            <source>Ready</source>
+            <translation>Bereit</translation>
+        </message>
+        <message>
+            <source>Measuring</source>
+            <translation>Misst</translation>
+        </message>
+        <message>
+            <source>Enough films</source>
+            <translation>Genug Filme</translation>
+        </message>
+        <message>
+            <source>Name the base coat on the bench first.</source>
+            <translation>Zuerst die Grundfarbe auf dem Tisch benennen.</translation>
+        </message>
+        <message>
+            <source>Hold the stick still until it only drips.</source>
+            <translation>Den Stab still halten, bis es nur noch tropft.</translation>
+        </message>
+        <message>
+            <source>Leave it alone until the paint is smooth.</source>
+            <translation>In Ruhe lassen, bis die Farbe glatt ist.</translation>
+        </message>
+        <message>
+            <source>Leave it alone for ten seconds.</source>
+            <translation>Zehn Sekunden in Ruhe lassen.</translation>
+        </message>
+        <message>
+            <source>Stand the stick in the paint, lift it straight up, hold it.</source>
+            <translation>Den Stab in die Farbe stellen, gerade hochheben, halten.</translation>
+        </message>
+        <message>
+            <source>Lay one ribbon on the paint and take the stick away.</source>
+            <translation>Ein Band auf die Farbe legen und den Stab wegnehmen.</translation>
+        </message>
+        <message>
+            <source>Put the paint down in one go and take the hand away.</source>
+            <translation>Die Farbe in einem Zug absetzen und die Hand wegnehmen.</translation>
+        </message>
+        <message>
+            <source>The picture stands still; look after the camera.</source>
+            <translation>Das Bild steht still; nach der Kamera sehen.</translation>
+        </message>
+        <message>
+            <source>More light.</source>
+            <translation>Mehr Licht.</translation>
+        </message>
+        <message>
+            <source>Too bright: turn the lamp away.</source>
+            <translation>Zu hell: die Lampe wegdrehen.</translation>
+        </message>
+        <message>
+            <source>The camera is slow; more light makes it faster.</source>
+            <translation>Die Kamera ist langsam; mehr Licht macht sie schneller.</translation>
+        </message>
+        <message>
+            <source>Hold still: the whole picture moves.</source>
+            <translation>Still halten: das ganze Bild bewegt sich.</translation>
+        </message>
+        <message>
+            <source>Not sharp: focus on the test.</source>
+            <translation>Unscharf: auf die Probe scharf stellen.</translation>
+        </message>
+        <message>
+            <source>The stick is not in view.</source>
+            <translation>Der Stab ist nicht im Bild.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1: %n more</source>
+            <translation>
+                <numerusform>%1: noch %n</numerusform>
+                <numerusform>%1: noch %n</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1: no more</source>
+            <translation>%1: fertig</translation>
+        </message>
+        <message>
+            <source>Wait</source>
+            <translation>Warten</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <translation>Weiter</translation>
+        </message>
+        <message>
+            <source>End this film</source>
+            <translation>Diesen Film beenden</translation>
+        </message>
+        <message>
+            <source>Film now</source>
+            <translation>Jetzt filmen</translation>
+        </message>
+        <message>
+            <source>Next cup</source>
+            <translation>Nächster Becher</translation>
         </message>
         <message>
             <source>To the bench</source>

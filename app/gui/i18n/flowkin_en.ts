@@ -84,6 +84,16 @@
         </message>
     </context>
     <context>
+        <name>flowkin::FilmStand</name>
+        <message numerus="yes">
+            <source>%1: %n more</source>
+            <translation>
+                <numerusform>%1: %n more</numerusform>
+                <numerusform>%1: %n more</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>flowkin::JournalReader</name>
         <message numerus="yes">
             <source>%n pour(s)</source>

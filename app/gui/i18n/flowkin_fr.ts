@@ -293,6 +293,34 @@
             <source>What the camera sees</source>
             <translation>Ce que voit la caméra</translation>
         </message>
+        <message>
+            <source>Which cup</source>
+            <translation>Quel gobelet</translation>
+        </message>
+        <message>
+            <source>no cup yet</source>
+            <translation>pas encore de gobelet</translation>
+        </message>
+        <message>
+            <source>Which camera</source>
+            <translation>Quelle caméra</translation>
+        </message>
+        <message>
+            <source>Size of the picture</source>
+            <translation>Taille de l’image</translation>
+        </message>
+        <message>
+            <source>Light and focus held</source>
+            <translation>Lumière et netteté tenues</translation>
+        </message>
+        <message>
+            <source>Hold light and focus</source>
+            <translation>Tenir lumière et netteté</translation>
+        </message>
+        <message>
+            <source>Throw this film away</source>
+            <translation>Jeter ce film</translation>
+        </message>
     </context>
     <context>
         <name>Formats</name>
@@ -3444,6 +3472,140 @@
         <message>
             <source>One more cup</source>
             <translation>Encore un gobelet</translation>
+        </message>
+        <message>
+            <source>To the bench</source>
+            <translation>À l’établi</translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::FilmStand</name>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1 : %2</translation>
+        </message>
+        <message>
+            <source>The folder of films is full; close old sessions.</source>
+            <translation>Le dossier des films est plein ; fermez d’anciennes séances.</translation>
+        </message>
+        <message>
+            <source>Stopped</source>
+            <translation>Arrêté</translation>
+        </message>
+        <message>
+            <source>No picture</source>
+            <translation>Pas d’image</translation>
+        </message>
+        <message>
+            <source>Test runs</source>
+            <translation>Essai en cours</translation>
+        </message>
+        <message>
+            <source>Filming</source>
+            <translation>Filme</translation>
+        </message>
+        <message>
+            <source>No cup yet</source>
+            <translation>Pas encore de gobelet</translation>
+        </message>
+        <message>
+            <source>Ready</source>
+            <translation>Prêt</translation>
+        </message>
+        <message>
+            <source>Measuring</source>
+            <translation>Mesure</translation>
+        </message>
+        <message>
+            <source>Enough films</source>
+            <translation>Assez de films</translation>
+        </message>
+        <message>
+            <source>Name the base coat on the bench first.</source>
+            <translation>Nommez d’abord la couche de base sur l’établi.</translation>
+        </message>
+        <message>
+            <source>Hold the stick still until it only drips.</source>
+            <translation>Tenez le bâton immobile jusqu’à ce qu’il ne fasse plus que goutter.</translation>
+        </message>
+        <message>
+            <source>Leave it alone until the paint is smooth.</source>
+            <translation>N’y touchez plus jusqu’à ce que la peinture soit lisse.</translation>
+        </message>
+        <message>
+            <source>Leave it alone for ten seconds.</source>
+            <translation>N’y touchez plus pendant dix secondes.</translation>
+        </message>
+        <message>
+            <source>Stand the stick in the paint, lift it straight up, hold it.</source>
+            <translation>Posez le bâton dans la peinture, levez-le tout droit, tenez-le.</translation>
+        </message>
+        <message>
+            <source>Lay one ribbon on the paint and take the stick away.</source>
+            <translation>Posez un ruban sur la peinture et retirez le bâton.</translation>
+        </message>
+        <message>
+            <source>Put the paint down in one go and take the hand away.</source>
+            <translation>Déposez la peinture d’un seul coup et retirez la main.</translation>
+        </message>
+        <message>
+            <source>The picture stands still; look after the camera.</source>
+            <translation>L’image est figée ; vérifiez la caméra.</translation>
+        </message>
+        <message>
+            <source>More light.</source>
+            <translation>Plus de lumière.</translation>
+        </message>
+        <message>
+            <source>Too bright: turn the lamp away.</source>
+            <translation>Trop clair : détournez la lampe.</translation>
+        </message>
+        <message>
+            <source>The camera is slow; more light makes it faster.</source>
+            <translation>La caméra est lente ; plus de lumière l’accélère.</translation>
+        </message>
+        <message>
+            <source>Hold still: the whole picture moves.</source>
+            <translation>Ne bougez pas : toute l’image bouge.</translation>
+        </message>
+        <message>
+            <source>Not sharp: focus on the test.</source>
+            <translation>Flou : faites la mise au point sur l’essai.</translation>
+        </message>
+        <message>
+            <source>The stick is not in view.</source>
+            <translation>Le bâton n’est pas dans l’image.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1: %n more</source>
+            <translation>
+                <numerusform>%1 : encore %n</numerusform>
+                <numerusform>%1 : encore %n</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1: no more</source>
+            <translation>%1 : terminé</translation>
+        </message>
+        <message>
+            <source>Wait</source>
+            <translation>Attendre</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <translation>Continuer</translation>
+        </message>
+        <message>
+            <source>End this film</source>
+            <translation>Terminer ce film</translation>
+        </message>
+        <message>
+            <source>Film now</source>
+            <translation>Filmer maintenant</translation>
+        </message>
+        <message>
+            <source>Next cup</source>
+            <translation>Gobelet suivant</translation>
         </message>
         <message>
             <source>To the bench</source>
