@@ -6,9 +6,9 @@
 namespace flowkin {
 namespace {
 
-/// Room for frames that wait to be looked at: a good second of 1920 x 1080 at
-/// 60 frames a second.
-constexpr std::int64_t kMostWaitingBytes = 256LL << 20;
+/// Room for frames that wait to be looked at: more than a second of 1920 x 1080
+/// at 30 frames a second.
+constexpr std::int64_t kMostWaitingBytes = 160LL << 20;
 
 std::int64_t BytesOf(const Frame& frame) {
   return static_cast<std::int64_t>(frame.luma.total() + frame.cb.total() +

@@ -1,6 +1,7 @@
 #include "app/usecases/test_filmer.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 #include "core/base/check.h"
@@ -13,11 +14,15 @@ constexpr int kRateFactor = 15;
 /// Frames that stay away so long end a film.
 constexpr double kLongestPause_s = 1.0;
 /// The test is asked how it stands this often, and not oftener than after a
-/// twentieth of the film more: what it costs grows with the film.
+/// thirtieth of the film more: what it costs grows with the film.
 constexpr double kLookEvery_s = 0.4;
-constexpr double kLookShare = 0.05;
-/// Once it has an answer, a second one that agrees is asked for so soon.
-constexpr double kLookAgain_s = 0.25;
+constexpr double kLookShare = 1.0 / 30.0;
+/// Once it has an answer, more are asked for so soon, which must name the same
+/// moment: a stream that has only grown faint looks broken for once, and a drop
+/// that falls through the last pictures hides that it broke.
+constexpr double kLookAgain_s = 0.2;
+constexpr int kSameAnswers = 3;
+constexpr double kSameMoment_s = 0.1;
 
 /// What must follow the test's last event before the film is done: a thread
 /// that parts may join again. Short, because hands do not keep still for long.
@@ -37,6 +42,31 @@ constexpr double kRestLevel_s = 6.0;
 constexpr double kAimless_s = 20.0;
 constexpr double kLongest_s = 180.0;
 
+/// The event after which a test only needs to be watched for a while.
+std::optional<double> LastEvent(const FlowMeasurement& m) {
+  switch (m.kind) {
+    case TestKind::kStream:
+      return m.break_s;
+    case TestKind::kLevel:
+      return m.laid_s;
+    case TestKind::kPuddle:
+      return m.start_s;
+  }
+  FLOWKIN_CHECK(false);
+}
+
+double Afterwards_s(const FlowMeasurement& m) {
+  switch (m.kind) {
+    case TestKind::kStream:
+      return kAfterBreak_s;
+    case TestKind::kLevel:
+      return kAfterLaying * m.proxies.front().value;
+    case TestKind::kPuddle:
+      return kAfterPuddle_s;
+  }
+  FLOWKIN_CHECK(false);
+}
+
 std::int64_t BytesOf(const Frame& frame) {
   return static_cast<std::int64_t>(frame.luma.total() + frame.cb.total() +
                                    frame.cr.total());
@@ -54,7 +84,9 @@ struct TestFilmer::Film {
   double next_look_s = 0.0;
   bool by_hand = false;
   bool begun = false;
-  int settled_looks = 0;  ///< in a row
+  std::optional<double> event_s;  ///< the test's last one, by the last look
+  int same_answers = 0;           ///< looks in a row that named it
+  bool settled = false;
   double still_before_s = 0.0;
   std::vector<FoundLine> lines;
 };
@@ -147,23 +179,16 @@ void TestFilmer::Look(double t_s) {
   const FlowMeasurement so_far = copy->Finish();
   film.begun = copy->Begun();
   film.lines = film.begun ? copy->Lines() : std::vector<FoundLine>();
-  film.settled_looks = HasSettled(so_far, t_s) ? film.settled_looks + 1 : 0;
-  if (film.settled_looks > 0) film.next_look_s = t_s + kLookAgain_s;
-}
-
-bool TestFilmer::HasSettled(const FlowMeasurement& so_far, double t_s) const {
-  if (so_far.outcome != Outcome::kMeasured) return false;
-  switch (so_far.kind) {
-    case TestKind::kStream:
-      return so_far.break_s && t_s - *so_far.break_s >= kAfterBreak_s;
-    case TestKind::kLevel:
-      return so_far.laid_s && !so_far.proxies.empty() &&
-             t_s - *so_far.laid_s >=
-                 kAfterLaying * so_far.proxies.front().value;
-    case TestKind::kPuddle:
-      return so_far.start_s && t_s - *so_far.start_s >= kAfterPuddle_s;
-  }
-  FLOWKIN_CHECK(false);
+  const std::optional<double> before_s = std::exchange(
+      film.event_s,
+      so_far.outcome == Outcome::kMeasured ? LastEvent(so_far) : std::nullopt);
+  if (!film.event_s) return;
+  film.next_look_s = t_s + kLookAgain_s;
+  const bool same =
+      before_s && std::abs(*film.event_s - *before_s) < kSameMoment_s;
+  film.same_answers = same ? film.same_answers + 1 : 1;
+  film.settled = film.same_answers >= kSameAnswers &&
+                 t_s - *film.event_s >= Afterwards_s(so_far);
 }
 
 bool TestFilmer::Pointless(const SceneView& scene, double filming_s) const {
@@ -202,7 +227,7 @@ FilmerView TestFilmer::Take(const Frame& frame) {
     if (filming_s >= film_->next_look_s) Look(filming_s);
     if (Pointless(view.scene, filming_s)) {
       ThrowAway();
-    } else if (film_->settled_looks > 1) {
+    } else if (film_->settled) {
       const FilmerView ended = End(true);
       view.taken = ended.taken;
       view.error = ended.error;

@@ -22,7 +22,7 @@ struct TestFilmerOptions {
   double pre_roll_s = 2.0;
   /// Room for those pictures in memory, bytes; the pre-roll is shorter where
   /// they are large.
-  std::int64_t pre_roll_bytes = 256LL << 20;
+  std::int64_t pre_roll_bytes = 160LL << 20;
   /// Films begin by themselves. By hand they do in any case.
   bool armed = true;
 };
@@ -89,7 +89,6 @@ class TestFilmer {
   Result<void> Begin();
   Result<void> Write(const Frame& frame);
   void Look(double t_s);
-  bool HasSettled(const FlowMeasurement& so_far, double t_s) const;
   FilmerView End(bool settled);
   FilmerView KeepOrDrop();
   FilmerView Stopped(const Error& error);

@@ -221,14 +221,14 @@ SceneView SceneWatch::Add(const Frame& frame) {
 
   view.moving = moved_in_a_row_ >= kMovingFrames;
   view.still_s = t_s - last_motion_s_;
+  const bool light = picture_fault_ == SceneFault::kDark ||
+                     picture_fault_ == SceneFault::kGlare;
   if (t_s - changed_s_ > kFrozen_s) {
     view.fault = SceneFault::kFrozen;
-  } else if (picture_fault_ == SceneFault::kDark ||
-             picture_fault_ == SceneFault::kGlare) {
-    view.fault = picture_fault_;
-  } else if (interval_s_ && *interval_s_ > 1.0 / kSlowest_hz) {
+  } else if (!light && interval_s_ && *interval_s_ > 1.0 / kSlowest_hz) {
     view.fault = SceneFault::kSlow;
-  } else if (shaken_s_ >= 0.0 && t_s - shaken_s_ < kShakeRemembered_s) {
+  } else if (!light && shaken_s_ >= 0.0 &&
+             t_s - shaken_s_ < kShakeRemembered_s) {
     view.fault = SceneFault::kShaking;
   } else {
     view.fault = picture_fault_;

@@ -29,16 +29,24 @@ class Folder {
                std::to_string(next_++))) {}
   ~Folder() { fs::remove_all(path_); }
   std::string path() const { return path_.string(); }
-  /// Everything in it that is a film or part of one.
-  int films() const {
+  int films() const { return Count(".mp4"); }
+  /// Films that are being written included.
+  int anything() const { return Count(".mp4") + Count(".mp4.part"); }
+
+ private:
+  int Count(const std::string& kind) const {
     int count = 0;
     for (const auto& entry : fs::directory_iterator(path_)) {
-      count += entry.path().string().find(".mp4") != std::string::npos ? 1 : 0;
+      const std::string name = entry.path().string();
+      const std::size_t at = name.find(".mp4");
+      if (at == std::string::npos) continue;
+      const std::string end = name.substr(at, kind.size());
+      const bool part = name.size() > at + 4;
+      count += end == kind && part == (kind != ".mp4") ? 1 : 0;
     }
     return count;
   }
 
- private:
   static inline int next_ = 0;
   fs::path path_;
 };
@@ -52,7 +60,8 @@ FilmShelf Shelf(const Folder& folder) {
 }
 
 /// A camera that sees sample clips one after the other, with the scene at rest
-/// before and after each. At rest the sensor's noise goes on.
+/// before and after each. At rest the sensor's noise goes on; a drop in the
+/// last picture of a clip would hang in the air.
 class Bench {
  public:
   explicit Bench(std::function<FilmerView(const Frame&)> take)
@@ -168,7 +177,6 @@ INSTANTIATE_TEST_SUITE_P(
     Samples,
     OneFilm,
     ::testing::Values(std::pair{TestKind::kStream, "stream/inkberry.mp4"},
-                      std::pair{TestKind::kStream, "stream/gullfeather.mp4"},
                       std::pair{TestKind::kLevel, "level/base-a.mp4"},
                       std::pair{TestKind::kLevel, "level/gullfeather.mp4"},
                       std::pair{TestKind::kPuddle, "puddle/base-a.mp4"}));
@@ -178,7 +186,7 @@ TEST(TestFilmer, TakesOneFilmAfterTheOther) {
   TestFilmer filmer(Shelf(folder), "film", Options(TestKind::kStream));
   Bench bench([&](const Frame& frame) { return filmer.Take(frame); });
   bench.Play("stream/base-a.mp4", 3.0, 4.0);
-  bench.Play("stream/base-b.mp4", 3.0, 4.0);
+  bench.Play("stream/lagoon.mp4", 3.0, 4.0);
   ASSERT_EQ(bench.taken.size(), 2u);
   EXPECT_NE(bench.taken[0].path, bench.taken[1].path);
   for (const FilmTaken& film : bench.taken) {
@@ -196,7 +204,7 @@ TEST(TestFilmer, WhatIsNoTestLeavesNothing) {
   bench.Play("level/base-a.mp4", 3.0, 12.0);
   EXPECT_TRUE(bench.taken.empty());
   EXPECT_GT(bench.starts, 0);
-  EXPECT_EQ(folder.films(), 0);
+  EXPECT_EQ(folder.anything(), 0);
 }
 
 TEST(TestFilmer, NothingBeginsUnlessItIsArmedOrAsked) {
@@ -229,7 +237,7 @@ TEST(TestFilmer, ALostCameraKeepsATestThatHadBegun) {
   EXPECT_EQ(cut.outcome, Outcome::kRefused);
   // It is back.
   bench.Wait(5.0);
-  bench.Play("stream/base-b.mp4", 3.0, 4.0);
+  bench.Play("stream/lagoon.mp4", 3.0, 4.0);
   ASSERT_EQ(bench.taken.size(), 1u);
   EXPECT_EQ(Measured(bench.taken[0].path, TestKind::kStream).outcome,
             Outcome::kMeasured);
