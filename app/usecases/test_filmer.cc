@@ -145,6 +145,7 @@ Result<void> TestFilmer::Begin() {
   }
   ClipWriterOptions writing;
   writing.rate_factor = kRateFactor;
+  writing.in_a_hurry = true;
   auto writer = ClipWriter::Create(film->path, writing);
   if (!writer) {
     spare_path_ = film->path;

@@ -142,7 +142,10 @@ Result<void> Mp4Writer::OpenEncoder(bool full_range) {
     encoder_->flags |= AV_CODEC_FLAG_GLOBAL_HEADER;
   }
   if (is_h264) {
-    av_opt_set(encoder_->priv_data, "preset", "veryfast", 0);
+    av_opt_set(encoder_->priv_data,
+               "preset",
+               options_.in_a_hurry ? "ultrafast" : "veryfast",
+               0);
     av_opt_set_double(encoder_->priv_data, "crf", options_.rate_factor, 0);
   } else {
     encoder_->flags |= AV_CODEC_FLAG_QSCALE;

@@ -15,6 +15,9 @@ struct ClipWriterOptions {
   int rate_factor = 21;
   /// Encoder threads, 1 … 64.
   int threads = 2;
+  /// Spends the least time on a picture, at the price of a larger file: for
+  /// films that are written while they are shot.
+  bool in_a_hurry = false;
 };
 
 /// Writes pictures with their times to an MP4 file (H.264, 8-bit 4:2:0; MPEG-4

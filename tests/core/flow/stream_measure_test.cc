@@ -238,7 +238,7 @@ TEST(StreamMeasure, RatioIntervalHoldsTheTruthAsOftenAsItSays) {
   // Hand scatter as the prior of CompareToBaseCoat: 2 degrees of freedom about
   // 3.7 % of the time (ASTM D4212, within one laboratory).
   std::chi_squared_distribution<double> chi_squared(2.0);
-  const int runs = 2000;
+  const int runs = 1000;
   int inside = 0;
   for (int i = 0; i < runs; ++i) {
     const double ln_ratio = std::log(0.5) + uniform(random) * std::log(7.0);
