@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cerrno>
+#include <chrono>
 #include <cstdlib>
 #include <cstring>
 #include <filesystem>
@@ -170,11 +171,31 @@ bool FilmShelf::Holds(const std::string& path) const {
   });
 }
 
+void FilmShelf::DropCutOff(const std::vector<std::string>& names) const {
+  // A film that is being written grows all the time.
+  const auto dead = fs::file_time_type::clock::now() - std::chrono::hours(1);
+  std::error_code failed;
+  for (const fs::directory_entry& entry :
+       fs::directory_iterator(options_.folder, failed)) {
+    const std::string file = entry.path().filename().string();
+    const std::size_t end = file.rfind(".part-");
+    if (end == std::string::npos ||
+        std::find(names.begin(), names.end(), file.substr(0, end)) ==
+            names.end() ||
+        !fs::is_regular_file(entry.symlink_status(failed)) ||
+        entry.last_write_time(failed) > dead || failed) {
+      continue;
+    }
+    fs::remove(entry.path(), failed);
+  }
+}
+
 Result<ShelfReport> FilmShelf::Tidy(const std::vector<std::string>& needed) {
   const Turn turn(options_.folder);
   if (!turn.held()) return CannotWrite(options_.folder, errno);
   const auto names = ReadList();
   if (!names) return names.error();
+  DropCutOff(*names);
   std::set<std::string> kept;
   for (const std::string& path : needed) kept.insert(Plain(path));
 

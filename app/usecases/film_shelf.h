@@ -51,13 +51,16 @@ class FilmShelf {
   bool Holds(const std::string& path) const;
 
   /// Deletes films, oldest first, until the bound holds; those in `needed`
-  /// (paths) stay. Call when a film is done and when a session is closed.
+  /// (paths) stay. What ClipWriter left half written when the power was cut
+  /// goes, too, once it is an hour old. Call when a film is done and when a
+  /// session is closed.
   Result<ShelfReport> Tidy(const std::vector<std::string>& needed);
 
  private:
   explicit FilmShelf(FilmShelfOptions options) : options_(std::move(options)) {}
   std::string ListPath() const;
   Result<std::vector<std::string>> ReadList() const;
+  void DropCutOff(const std::vector<std::string>& names) const;
   Result<void> WriteList(const std::vector<std::string>& names) const;
 
   FilmShelfOptions options_;

@@ -127,5 +127,25 @@ TEST_F(FilmShelfTest, SaysWhereNothingCanBeKept) {
   EXPECT_FALSE(FilmShelf::Open({folder_.string(), 0}));
 }
 
+TEST_F(FilmShelfTest, DropsWhatAPowerCutLeftHalfWritten) {
+  FilmShelf shelf = Open(1000);
+  const std::string film = *shelf.Reserve("Lagoon stream", "mp4");
+  const auto half = [](const std::string& path, int age_h) {
+    std::ofstream(path) << "half";
+    fs::last_write_time(
+        path, fs::file_time_type::clock::now() - std::chrono::hours(age_h));
+  };
+  const std::string old = film + ".part-17";
+  const std::string growing = film + ".part-18";
+  const std::string foreign = shelf.folder() + "/holiday.mp4.part-17";
+  half(old, 2);
+  half(growing, 0);
+  half(foreign, 2);
+  ASSERT_TRUE(shelf.Tidy({}));
+  EXPECT_FALSE(fs::exists(old));
+  EXPECT_TRUE(fs::exists(growing));
+  EXPECT_TRUE(fs::exists(foreign));
+}
+
 }  // namespace
 }  // namespace flowkin
