@@ -402,7 +402,7 @@ void JournalReader::note(const QString& text) {
   });
 }
 
-void JournalReader::pour(const QVariantMap& form, bool byPlan) {
+void JournalReader::pour(const QVariantMap& form, bool by_plan) {
   PourMade pour;
   pour.text = form["text"].toString().trimmed().toStdString();
   QString wrong;
@@ -423,7 +423,7 @@ void JournalReader::pour(const QVariantMap& form, bool byPlan) {
   }
   const int strained = form["strained"].toInt();  // 0 not said, 1 yes, 2 no
   if (strained != 0) pour.strained = strained == 1;
-  if (byPlan && planner_->Report() != nullptr) {
+  if (by_plan && planner_->Report() != nullptr) {
     const PourPlan& plan = planner_->Report()->plan;
     pour.technique = planner_->Planned().technique.name;
     pour.planned_ml = plan.on_support_ml;

@@ -76,8 +76,8 @@ class JournalReader : public QObject {
   Q_INVOKABLE void judge(int verdict, const QString& text);
   Q_INVOKABLE void note(const QString& text);
   /// "used", "humidity", "rested", "strained", "text" as written; the plan
-  /// brings technique and amounts where `byPlan`.
-  Q_INVOKABLE void pour(const QVariantMap& form, bool byPlan);
+  /// brings technique and amounts where `by_plan`.
+  Q_INVOKABLE void pour(const QVariantMap& form, bool by_plan);
   /// 0 lacing, 1 none, 2 blob, 3 drowned; `cup` is a row of cupNames.
   Q_INVOKABLE void cells(int seen,
                          const QString& after_s,

@@ -404,10 +404,10 @@ QString Planner::source() const {
              Formats::Ratio(plan.learned.interval.low),
              Formats::Ratio(plan.learned.interval.high));
   }
-  const QString from = planned_.technique.source == Source::kArtist
-                           ? tr("Your own amounts for this technique.")
-                           : tr("Our guess to begin with; change it as you "
-                                "know better.");
+  QString from = planned_.technique.source == Source::kArtist
+                     ? tr("Your own amounts for this technique.")
+                     : tr("Our guess to begin with; change it as you "
+                          "know better.");
   if (plan.learned.pours == 0) return from;
   return from + " " +
          tr("Too few pours to tell how much yours take: %n of three.",

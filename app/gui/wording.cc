@@ -241,7 +241,7 @@ QString Wording::GlanceDetail(const Board& board) const {
 }
 
 QString Wording::Engine(const std::string& sentence) {
-  const QString whole = QCoreApplication::translate("engine", sentence.c_str());
+  QString whole = QCoreApplication::translate("engine", sentence.c_str());
   if (whole != QString::fromStdString(sentence)) return whole;
   // "'Lagoon' flows 1.4 times ..." is listed as "'%1' flows %2 times ...".
   static const QRegularExpression kChanging(QStringLiteral(
