@@ -10,7 +10,7 @@ namespace flowkin {
 namespace {
 
 /// Visibly free of loss: the stream's last thread is a pixel wide.
-constexpr int kRateFactor = 15;
+constexpr int kRateFactor = 10;
 /// Frames that stay away so long end a film.
 constexpr double kLongestPause_s = 1.0;
 /// The test is asked how it stands this often, and not oftener than after a

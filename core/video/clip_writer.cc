@@ -144,7 +144,7 @@ Result<void> Mp4Writer::OpenEncoder(bool full_range) {
   if (is_h264) {
     av_opt_set(encoder_->priv_data,
                "preset",
-               options_.in_a_hurry ? "ultrafast" : "veryfast",
+               options_.in_a_hurry ? "superfast" : "veryfast",
                0);
     av_opt_set_double(encoder_->priv_data, "crf", options_.rate_factor, 0);
   } else {
