@@ -22,7 +22,6 @@ namespace {
 constexpr double kMinVolumeMl = 0.1;
 constexpr double kMaxVolumeMl = 100.0;
 constexpr double kMaxMmPerPx = 100.0;
-constexpr double kMostEventS = 1e5;
 
 class StreamClipTest : public ClipTest {
  public:

@@ -156,7 +156,9 @@ Result<std::vector<Reminder>> Journal::Reminders(Day today, int days) const {
       reminder.plain = says + rest;
       reminder.says = reminder.plain;
       if (!rest.empty()) {
-        reminder.says = says + reasons + rest;
+        reminder.says = says;
+        reminder.says += reasons;
+        reminder.says += rest;
         reminder.why = drying.why;
       }
       if (by) reminder.by = poured + std::chrono::days(*by);

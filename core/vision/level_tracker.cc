@@ -426,7 +426,7 @@ class Decay {
   /// Takes as flat surface the pictures between `from_s` and `to_s`.
   void SetFlat(double from_s, double to_s) {
     for (int parity = 0; parity < 2; ++parity) {
-      flat_[parity] = Mean(from_s, to_s, parity);
+      flat_[static_cast<std::size_t>(parity)] = Mean(from_s, to_s, parity);
     }
   }
 
@@ -461,8 +461,9 @@ class Decay {
     std::vector<double> power;
     const double total = weight.empty() ? rows_.cols : cv::sum(weight)[0];
     for (int i = 0; i + 1 < rows_.rows; ++i) {
-      cv::Mat a = rows_.row(i) - flat_[i % 2];
-      const cv::Mat b = rows_.row(i + 1) - flat_[(i + 1) % 2];
+      cv::Mat a = rows_.row(i) - flat_[static_cast<std::size_t>(i % 2)];
+      const cv::Mat b =
+          rows_.row(i + 1) - flat_[static_cast<std::size_t>((i + 1) % 2)];
       if (!weight.empty()) a = a.mul(weight);
       power.push_back(a.dot(b) / total);
     }
