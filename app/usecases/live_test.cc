@@ -10,11 +10,6 @@ namespace {
 /// at 30 frames a second.
 constexpr std::int64_t kMostWaitingBytes = 160LL << 20;
 
-std::int64_t BytesOf(const Frame& frame) {
-  return static_cast<std::int64_t>(frame.luma.total() + frame.cb.total() +
-                                   frame.cr.total());
-}
-
 }  // namespace
 
 LiveTest::LiveTest(FilmShelf shelf,
@@ -34,7 +29,7 @@ bool LiveTest::Add(const Frame& frame) {
   {
     const std::lock_guard lock(mutex_);
     ++frames_;
-    const std::int64_t bytes = BytesOf(frame);
+    const std::int64_t bytes = frame.Bytes();
     if (waiting_bytes_ + bytes > kMostWaitingBytes) {
       ++dropped_;
       return false;
@@ -108,7 +103,7 @@ void LiveTest::Work(std::stop_token stop) {
     status.armed = filmer_.armed();
     {
       const std::lock_guard lock(mutex_);
-      if (!item.order) waiting_bytes_ -= BytesOf(item.frame);
+      if (!item.order) waiting_bytes_ -= item.frame.Bytes();
       status.frames = frames_;
       status.dropped = dropped_;
     }

@@ -67,11 +67,6 @@ double Afterwards_s(const FlowMeasurement& m) {
   FLOWKIN_CHECK(false);
 }
 
-std::int64_t BytesOf(const Frame& frame) {
-  return static_cast<std::int64_t>(frame.luma.total() + frame.cb.total() +
-                                   frame.cr.total());
-}
-
 }  // namespace
 
 struct TestFilmer::Film {
@@ -125,11 +120,11 @@ void TestFilmer::ThrowAway() {
 
 void TestFilmer::Remember(const Frame& frame) {
   before_.push_back(frame);
-  before_bytes_ += BytesOf(frame);
+  before_bytes_ += frame.Bytes();
   while (before_.size() > 1 &&
          (frame.TimeS() - before_.front().TimeS() > options_.pre_roll_s ||
           before_bytes_ > options_.pre_roll_bytes)) {
-    before_bytes_ -= BytesOf(before_.front());
+    before_bytes_ -= before_.front().Bytes();
     before_.pop_front();
   }
 }

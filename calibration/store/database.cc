@@ -282,6 +282,12 @@ int Database::Run(const char* sql) const {
   return sqlite3_exec(connection_, sql, nullptr, nullptr, nullptr);
 }
 
+Result<void> Database::Do(Statement& statement) const {
+  statement.Step();
+  if (statement.code() != SQLITE_OK) return Fail(statement.code());
+  return {};
+}
+
 Result<int> Database::Pragma(const char* sql) const {
   Statement statement(connection_, sql);
   if (!statement.Step()) {

@@ -78,6 +78,8 @@ class Database {
   /// The only number a pragma gives.
   Result<int> Pragma(const char* sql) const;
   Error Fail(int code) const { return StoreFailure(code, path_); }
+  /// Runs a statement that gives no rows.
+  Result<void> Do(Statement& statement) const;
 
  private:
   int Run(const char* sql) const;

@@ -160,9 +160,7 @@ Result<void> SessionStore::Impl::RenewText(SessionId session) const {
   Statement put(connection,
                 "INSERT OR REPLACE INTO journal_text(rowid, text) VALUES(?,?)");
   put.Bind(session).Bind(text);
-  put.Step();
-  if (put.code() != SQLITE_OK) return database.Fail(put.code());
-  return {};
+  return database.Do(put);
 }
 
 SessionStore::SessionStore(std::unique_ptr<Impl> impl)
@@ -309,8 +307,7 @@ Result<EntryNumber> SessionStore::Append(SessionId session,
       .Bind(FormatUtc(at))
       .Bind(text.kind)
       .Bind(text.body);
-  insert.Step();
-  if (insert.code() != SQLITE_OK) return give_up(database.Fail(insert.code()));
+  if (auto done = database.Do(insert); !done) return give_up(done.error());
   if (const int code = impl_->AddText(session, SearchText(what));
       code != SQLITE_OK) {
     return give_up(database.Fail(code));
@@ -325,8 +322,7 @@ Result<EntryNumber> SessionStore::Append(SessionId session,
   if (closes || std::holds_alternative<SessionReopened>(what)) {
     Statement mark(connection, "UPDATE session SET closed = ? WHERE id = ?");
     mark.Bind(std::int64_t{closes ? 1 : 0}).Bind(session);
-    mark.Step();
-    if (mark.code() != SQLITE_OK) return give_up(database.Fail(mark.code()));
+    if (auto done = database.Do(mark); !done) return give_up(done.error());
   }
   if (auto done = database.Commit(); !done) return done.error();
   return number;

@@ -103,13 +103,6 @@ std::vector<Technique> WithOwn(const std::vector<Technique>& own) {
 struct WorkshopStore::Impl {
   Database database;
   bool has_workshop = true;
-
-  /// Runs a statement that gives no rows.
-  Result<void> Do(Statement& statement) const {
-    statement.Step();
-    if (statement.code() != SQLITE_OK) return database.Fail(statement.code());
-    return {};
-  }
 };
 
 WorkshopStore::WorkshopStore(std::unique_ptr<Impl> impl)
@@ -144,7 +137,7 @@ Result<JarId> WorkshopStore::PutOnShelf(const ShelfJar& jar, UtcTime now) {
       .Bind(FormatDay(jar.jar.mixed))
       .Bind(std::int64_t{jar.jar.watered ? 1 : 0})
       .Bind(FormatUtc(now));
-  if (auto done = impl_->Do(insert); !done) return done.error();
+  if (auto done = impl_->database.Do(insert); !done) return done.error();
   return JarId{sqlite3_last_insert_rowid(impl_->database.connection())};
 }
 
@@ -174,7 +167,8 @@ Result<void> WorkshopStore::TakeFromJar(JarId jar, double ml, UtcTime now) {
   Statement insert(database.connection(),
                    "INSERT INTO jar_use(jar, taken_ml, at_utc) VALUES(?,?,?)");
   insert.Bind(jar).Bind(std::min(ml, left_ml)).Bind(FormatUtc(now));
-  if (auto done = impl_->Do(insert); !done) return give_up(done.error());
+  if (auto done = impl_->database.Do(insert); !done)
+    return give_up(done.error());
   return database.Commit();
 }
 
@@ -218,7 +212,7 @@ Result<void> WorkshopStore::KeepTechnique(const Technique& technique,
     insert.Bind(span->low).Bind(span->start).Bind(span->high);
   }
   insert.Bind(FormatUtc(now));
-  return impl_->Do(insert);
+  return impl_->database.Do(insert);
 }
 
 Result<void> WorkshopStore::DropTechnique(const std::string& name,
@@ -237,7 +231,7 @@ Result<void> WorkshopStore::DropTechnique(const std::string& name,
       " activator_high, dropped, at_utc)"
       " VALUES(?,'',0,0,0,0,0,0,0,0,0,1,?)");
   insert.Bind(name).Bind(FormatUtc(now));
-  return impl_->Do(insert);
+  return impl_->database.Do(insert);
 }
 
 Result<std::vector<Technique>> WorkshopStore::Techniques() const {

@@ -25,6 +25,10 @@ struct Frame {
   /// The decoder met errors in this picture and filled in what was missing.
   bool damaged = false;
 
+  /// Of its three planes together.
+  std::int64_t Bytes() const {
+    return static_cast<std::int64_t>(luma.total() + cb.total() + cr.total());
+  }
   double TimeS() const {
     return std::chrono::duration<double>(timestamp).count();
   }
