@@ -320,17 +320,18 @@ class Pieces {
     return false;
   }
 
-  // What went was most of what stood there: else the stream is still there at
-  // the end of the clip and only its small changes were seen.
+  // What went was most of what stood there: else the stream still runs at the
+  // end of the clip and only its changes were seen, which a codec may hold back
+  // and then show all at once.
   bool WasThere(std::size_t i) const {
     std::vector<double> left;
     for (std::size_t k = i; k-- > 0 && e_.t_s[i] - e_.t_s[k] < 0.25;)
-      left.push_back(e_.left_over[k] + 2.0 * e_.left_over_sd[k]);
-    return !left.empty() && Median(left) < kMostLeftOver;
+      left.push_back(e_.line_left[k] + 2.0 * e_.line_left_sd[k]);
+    return !left.empty() && Median(left) < kMostLeft;
   }
-  // A thread that still runs at the end and had been four times as thick just
-  // before leaves a third.
-  static constexpr double kMostLeftOver = 0.3;
+  // A thread finer than a pixel loses contrast as it loses width; one that goes
+  // on thinning has kept more than this a second later.
+  static constexpr double kMostLeft = 0.25;
 
   // Threads part low first; under the stick they part about a twentieth of the
   // time later. Where much of the fall is lost in noise the one may be taken

@@ -38,12 +38,11 @@ struct StreamEpisode {
   /// Where the moments begin at which the stream is taken to have gone: they
   /// show what stands behind it.
   double background_from_s = 0.0;
-  /// Part of the stream of a moment ago that can still be made out in what
-  /// stands behind: about 0 if it broke, f / (1 - f) if it still runs there at
-  /// the end with a share f of its contrast. One per sample, with the scatter
-  /// between the pieces.
-  std::vector<float> left_over;
-  std::vector<float> left_over_sd;
+  /// Share of the contrast of the line that the stream drew a moment ago which
+  /// still stands there at the end: about 0 if it broke, about 1 if it runs on.
+  /// One per sample, median of the pieces and its standard error.
+  std::vector<float> line_left;
+  std::vector<float> line_left_sd;
   /// Width of the stream at half its contrast, px; negative where the picture
   /// does not tell it. Same layout.
   std::vector<float> width_px;

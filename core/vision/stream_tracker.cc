@@ -9,8 +9,11 @@
 #include <numeric>
 #include <opencv2/imgproc.hpp>
 #include <optional>
+#include <span>
 #include <utility>
 #include <vector>
+
+#include "core/base/estimate.h"
 
 namespace flowkin {
 namespace {
@@ -309,13 +312,14 @@ class StripAnalysis {
     episode_.presence_sd.assign(n * kPieces, 10.0F);
     episode_.strength.assign(n * kPieces, 0.0F);
     profiles_.resize(kPieces);
-    // Per sample and piece: power of the stream, its likeness to the ground.
-    std::vector<std::array<double, kPieces>> then_then(n), then_behind(n);
+    std::vector<std::array<PieceLine, kPieces>> lines(n);
     for (int piece = 0; piece < kPieces; ++piece) {
       const auto at_piece = static_cast<std::size_t>(piece);
       auto& y = profiles_[at_piece];
       for (const Profile& cut : cuts_) y.push_back(PieceProfile(cut, piece));
       const std::vector<float> behind = BackgroundProfile(piece);
+      const std::vector<double> behind_line =
+          LineContrast({behind.begin(), behind.end()});
       // Noise of one value from neighbouring frames: not from the same
       // picture twice, which a slow codec repeats.
       std::vector<float> steps;
@@ -350,9 +354,8 @@ class StripAnalysis {
           then[c] /= count;
           power += then[c] * then[c];
           now += then[c] * y[i][c];
-          then_behind[i][at_piece] += then[c] * behind[c];
         }
-        then_then[i][at_piece] = power;
+        lines[i][at_piece] = FindLine(then, behind, behind_line);
         const std::size_t at = i * kPieces + static_cast<std::size_t>(piece);
         // The template's own noise adds to its power.
         const double own =
@@ -362,21 +365,83 @@ class StripAnalysis {
         episode_.presence_sd[at] = static_cast<float>(noise / std::sqrt(power));
       }
     }
-    for (std::size_t i = 0; i < n; ++i) {
-      double power = 1e-9, likeness = 0.0, square = 0.0;
-      for (std::size_t p = 0; p < kPieces; ++p) {
-        power += then_then[i][p];
-        likeness += then_behind[i][p];
-      }
-      const double left = likeness / power;
-      for (std::size_t p = 0; p < kPieces; ++p) {
-        const double miss = then_behind[i][p] - left * then_then[i][p];
-        square += miss * miss;
-      }
-      episode_.left_over.push_back(static_cast<float>(left));
-      episode_.left_over_sd.push_back(
-          static_cast<float>(std::sqrt(square) / power));
+    for (const auto& line : lines) {
+      const Estimate left = LineLeft(line);
+      episode_.line_left.push_back(static_cast<float>(left.value));
+      episode_.line_left_sd.push_back(static_cast<float>(left.sd));
     }
+  }
+
+  /// The stream of a moment ago in one piece: contrast of its line, and what of
+  /// it is there at the end of the clip a pixel to the left, in place, a pixel
+  /// to the right.
+  struct PieceLine {
+    double then = 0.0;
+    std::array<double, 3> at_end{};
+  };
+
+  // `then` lacks what stands behind; the contrast of a thread wider than a
+  // pixel does not change while it thins, so the difference alone would not
+  // tell a thinner thread from none.
+  PieceLine FindLine(std::vector<double> then,
+                     const std::vector<float>& behind,
+                     const std::vector<double>& behind_line) const {
+    for (std::size_t c = 0; c < then.size(); ++c) then[c] += behind[c];
+    const std::vector<double> line = LineContrast(then);
+    const auto peak = std::max_element(
+        line.begin() + 1, line.end() - 1, [](double a, double b) {
+          return std::abs(a) < std::abs(b);
+        });
+    PieceLine found{std::abs(*peak), {}};
+    const auto left = behind_line.begin() + (peak - line.begin()) - 1;
+    for (std::size_t k = 0; k < found.at_end.size(); ++k)
+      found.at_end[k] = std::copysign(1.0, *peak) * left[static_cast<int>(k)];
+    return found;
+  }
+
+  // Of a narrow upright line at each column against both its sides.
+  std::vector<double> LineContrast(const std::vector<double>& profile) const {
+    const int half = std::max(
+        1, static_cast<int>(std::lround(episode_.stick_width_px / 60.0)));
+    const int count = static_cast<int>(profile.size());
+    // Nothing stands out beyond the flanks.
+    const auto mean = [&](int from, int to) {
+      double sum = 0.0;
+      for (int c = std::max(0, from); c <= std::min(count - 1, to); ++c)
+        sum += profile[static_cast<std::size_t>(c)];
+      return sum / (to - from + 1);
+    };
+    std::vector<double> contrast(profile.size());
+    for (int c = 0; c < count; ++c)
+      contrast[static_cast<std::size_t>(c)] =
+          mean(c - half, c + half) -
+          0.5 * (mean(c - 3 * half - 1, c - 2 * half - 1) +
+                 mean(c + 2 * half + 1, c + 3 * half + 1));
+    return contrast;
+  }
+
+  // Median over the fall, of the shift that leaves most. What hangs from the
+  // stick stays.
+  static Estimate LineLeft(std::span<const PieceLine> lines) {
+    Estimate most{-std::numeric_limits<double>::max(), 0.0};
+    std::vector<float> left(lines.size() - lines.size() / 7);
+    for (std::size_t shift = 0; shift < 3; ++shift) {
+      std::transform(
+          lines.end() - static_cast<std::ptrdiff_t>(left.size()),
+          lines.end(),
+          left.begin(),
+          [shift](const PieceLine& l) {
+            return static_cast<float>(l.at_end[shift] / std::max(0.01, l.then));
+          });
+      const double median = MedianOf(left);
+      if (median < most.value) continue;
+      for (float& v : left) v = std::abs(v - static_cast<float>(median));
+      // Of a median of normal values, from their median distance.
+      most = {median,
+              1.25 * 1.4826 * MedianOf(left) /
+                  std::sqrt(static_cast<double>(left.size()))};
+    }
+    return most;
   }
 
   // Width at half contrast: does not care how strong the contrast is, only

@@ -50,8 +50,8 @@ inline StreamTrack MakeTrack(const SyntheticStream& s, std::mt19937& random) {
     e.t_s.push_back(t);
     e.shift_px.push_back(0.0F);
     e.change.push_back(0.5F);
-    e.left_over.push_back(s.breaks ? 0.0F : 1.5F);
-    e.left_over_sd.push_back(0.05F);
+    e.line_left.push_back(s.breaks ? 0.0F : 0.6F);
+    e.line_left_sd.push_back(0.05F);
     for (int p = 0; p < e.num_pieces; ++p) {
       const double gone_s =
           break_s + std::abs(p - s.first_piece) / s.spread_per_s;

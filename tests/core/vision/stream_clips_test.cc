@@ -13,6 +13,7 @@
 #include "core/flow/stream_test.h"
 #include "core/video/file_frame_source.h"
 #include "core/vision/stream_tracker.h"
+#include "tests/support/test_clip.h"
 
 namespace flowkin {
 namespace {
@@ -47,8 +48,8 @@ std::vector<Clip> LoadStreams() {
   return clips;
 }
 
-std::vector<Frame> ReadFrames(const std::string& file) {
-  auto source = OpenClip(kFolder + file);
+std::vector<Frame> ReadFrames(const std::string& path) {
+  auto source = OpenClip(path);
   std::vector<Frame> frames;
   if (!source) {
     ADD_FAILURE() << source.error().message;
@@ -88,7 +89,7 @@ TEST(StreamClips, FindLiftAndBreak) {
   ASSERT_GE(clips.size(), 8U);
   for (const Clip& clip : clips) {
     SCOPED_TRACE(clip.file);
-    const FlowMeasurement m = Measure(ReadFrames(clip.file));
+    const FlowMeasurement m = Measure(ReadFrames(kFolder + clip.file));
     ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
     // What the test promises: two frames.
     const double two_frames_s = 2.0 / clip.fps;
@@ -107,7 +108,7 @@ TEST(StreamClips, DripsFollowTheBreak) {
     return c.drips_s.size() >= 2;
   });
   ASSERT_NE(clip, clips.end());
-  const FlowMeasurement m = Measure(ReadFrames(clip->file));
+  const FlowMeasurement m = Measure(ReadFrames(kFolder + clip->file));
   ASSERT_GE(m.drips_s.size(), 2U);
   // A drop is seen to have parted once it has fallen past the upper pieces.
   const double passing_s = 0.08;
@@ -115,10 +116,35 @@ TEST(StreamClips, DripsFollowTheBreak) {
   EXPECT_NEAR(m.drips_s[1], clip->drips_s[1], passing_s);
 }
 
+// A coarse encoder holds back the slow thinning of a thread and then shows it
+// all at once.
+TEST(StreamClips, RefuseWhatWasCutBeforeTheBreakAndEncodedAgain) {
+  const auto clips = LoadStreams();
+  const std::vector<std::string> encoders = {"-preset superfast -crf 10",
+                                             "-preset veryfast -crf 23",
+                                             "-preset veryfast -crf 32"};
+  for (std::size_t i = 0; i < clips.size(); ++i) {
+    const Clip& clip = clips[i];
+    const double share = i % 2 == 0 ? 0.5 : 0.92;
+    const double end_s =
+        clip.lift_s + share * (clip.break_from_s - clip.lift_s);
+    const std::string& encoder = encoders[i % encoders.size()];
+    SCOPED_TRACE(clip.file + " up to " + std::to_string(end_s) + " s, " +
+                 encoder);
+    const testing_support::ScratchPath cut(".mp4");
+    testing_support::RunFfmpeg(
+        "-i " + kFolder + clip.file + " -t " + std::to_string(end_s) +
+        " -vsync passthrough -an -c:v libx264 " + encoder + " " + cut.path());
+    const FlowMeasurement m = Measure(ReadFrames(cut.path()));
+    EXPECT_EQ(m.outcome, Outcome::kRefused)
+        << "break at " << m.break_s.value_or(-1.0);
+  }
+}
+
 TEST(StreamClips, RefuseWhatHoldsNoWholeTest) {
   const auto clips = LoadStreams();
   const Clip& clip = clips.front();
-  const auto frames = ReadFrames(clip.file);
+  const auto frames = ReadFrames(kFolder + clip.file);
   const double end_s = frames.back().TimeS() + 1.0;
   struct Case {
     const char* name;
@@ -175,7 +201,7 @@ TEST(StreamClips, RefuseWhatHoldsNoWholeTest) {
 TEST(StreamClips, DoNotDependOnRateOrLight) {
   const auto clips = LoadStreams();
   const Clip& clip = clips.front();
-  const auto frames = ReadFrames(clip.file);
+  const auto frames = ReadFrames(kFolder + clip.file);
   const FlowMeasurement whole = Measure(frames);
   std::vector<Frame> half, dim;
   for (std::size_t i = 0; i < frames.size(); ++i) {
