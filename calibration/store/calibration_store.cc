@@ -13,6 +13,8 @@
 namespace flowkin {
 namespace {
 
+constexpr int kFirstWithSummaries = 2;
+
 // A cup counts unless a longer history of it came later or its brand or colour
 // was forgotten after it.
 constexpr const char* kCounts =
@@ -136,8 +138,7 @@ Result<AppendOutcome> CalibrationStore::Append(const StoredCup& cup) {
       .Bind(cup.common_rel_sd)
       .Bind(cup.learned_utc)
       .Bind(continues);
-  insert.Step();
-  if (insert.code() != SQLITE_OK) return impl_->Fail(insert.code());
+  if (auto done = impl_->database.Do(insert); !done) return done.error();
   const std::int64_t id = sqlite3_last_insert_rowid(database);
   Statement test(database, "INSERT INTO test VALUES(?,?,?,?,?)");
   for (std::size_t i = 0; i < count; ++i) {
@@ -147,8 +148,7 @@ Result<AppendOutcome> CalibrationStore::Append(const StoredCup& cup) {
         .Bind(t.added_ml)
         .Bind(t.ratio)
         .Bind(t.rel_sd);
-    test.Step();
-    if (test.code() != SQLITE_OK) return impl_->Fail(test.code());
+    if (auto done = impl_->database.Do(test); !done) return done.error();
     test.Reset();
   }
   return continues ? AppendOutcome::kContinued : AppendOutcome::kAdded;
@@ -259,8 +259,7 @@ Result<std::int64_t> CalibrationStore::Forget(
                    "INSERT INTO forgetting(brand, colour, last_cup, at_utc)"
                    " VALUES(?,?,?,?)");
   insert.Bind(brand).Bind(colour).Bind(count.Integer(1)).Bind(now_utc);
-  insert.Step();
-  if (insert.code() != SQLITE_OK) return impl_->Fail(insert.code());
+  if (auto done = impl_->database.Do(insert); !done) return done.error();
   return cups;
 }
 
@@ -280,8 +279,7 @@ Result<std::int64_t> CalibrationStore::Restore(const std::string& brand,
                  "UPDATE forgetting SET undone_utc = ? WHERE brand = ?"
                  " AND undone_utc IS NULL");
   undo.Bind(now_utc).Bind(brand);
-  undo.Step();
-  if (undo.code() != SQLITE_OK) return impl_->Fail(undo.code());
+  if (auto done = impl_->database.Do(undo); !done) return done.error();
   Result<std::int64_t> after = counting();
   if (!after) return after;
   return *after - *before;
@@ -295,26 +293,20 @@ Result<void> CalibrationStore::SaveSummary(const BrandSummary& summary,
       .Bind(static_cast<std::int64_t>(engine))
       .Bind(summary.ln_slope.value)
       .Bind(summary.ln_slope.sd);
-  save.Step();
-  if (save.code() != SQLITE_OK) return impl_->Fail(save.code());
-  return {};
+  return impl_->database.Do(save);
 }
 
 Result<void> CalibrationStore::DropSummary(const std::string& brand) {
   Statement drop(impl_->database.connection(),
                  "DELETE FROM summary WHERE brand = ?");
   drop.Bind(brand);
-  drop.Step();
-  if (drop.code() != SQLITE_OK) return impl_->Fail(drop.code());
-  return {};
+  return impl_->database.Do(drop);
 }
 
 Result<std::vector<BrandSummary>> CalibrationStore::Summaries(
     int engine) const {
   std::vector<BrandSummary> summaries;
-  const Result<int> version = impl_->database.Pragma("PRAGMA user_version");
-  if (!version) return version.error();
-  if (*version < 2) return summaries;  // an old book, opened for reading
+  if (impl_->database.format_version() < kFirstWithSummaries) return summaries;
   Statement statement(
       impl_->database.connection(),
       "SELECT brand, ln_slope, ln_slope_sd FROM summary WHERE engine = ?");

@@ -357,6 +357,7 @@ Result<void> Database::Open(const std::string& path, Access access) {
 
   Result<int> version = CheckOurs(write);
   if (!version) return version.error();
+  format_version_ = *version;
   if (!write || *version == kFormatVersion) return {};
   code = Run("BEGIN IMMEDIATE");
   if (code != SQLITE_OK) return Fail(code);
@@ -378,6 +379,7 @@ Result<void> Database::Open(const std::string& path, Access access) {
     Run("ROLLBACK");
     return Fail(code);
   }
+  format_version_ = kFormatVersion;
   return {};
 }
 

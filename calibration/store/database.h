@@ -68,6 +68,8 @@ class Database {
   Result<void> Open(const std::string& path, Access access);
 
   sqlite3* connection() const { return connection_; }
+  /// Of the file as it was opened; older than ours only where it is read.
+  int format_version() const { return format_version_; }
   const std::string& path() const { return path_; }
 
   Result<void> Begin();
@@ -87,6 +89,7 @@ class Database {
 
   std::string path_;
   sqlite3* connection_ = nullptr;
+  int format_version_ = 0;
   bool in_transaction_ = false;
 };
 

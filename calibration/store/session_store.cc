@@ -85,9 +85,10 @@ Error NoSession() {
 
 struct SessionStore::Impl {
   Database database;
-  bool has_sessions = true;
-  bool has_search = true;
 
+  bool HasSessions() const {
+    return database.format_version() >= kFirstWithSessions;
+  }
   Result<std::vector<SessionLine>> Lines(Statement& statement) const;
   int AddText(SessionId session, const std::string& text) const;
   /// Puts the text of a session together anew, without what was taken back.
@@ -175,15 +176,11 @@ Result<SessionStore> SessionStore::Open(const std::string& path,
   if (auto opened = impl->database.Open(path, access); !opened) {
     return opened.error();
   }
-  const Result<int> version = impl->database.Pragma("PRAGMA user_version");
-  if (!version) return version.error();
-  impl->has_sessions = *version >= kFirstWithSessions;
-  impl->has_search = *version >= kFirstWithSearch;
   return SessionStore(std::move(impl));
 }
 
 Result<std::vector<SessionLine>> SessionStore::Sessions() const {
-  if (!impl_->has_sessions) return std::vector<SessionLine>();
+  if (!impl_->HasSessions()) return std::vector<SessionLine>();
   Statement statement(impl_->database.connection(),
                       std::string(kLines) + "ORDER BY 6 DESC, s.id DESC");
   return impl_->Lines(statement);
@@ -191,7 +188,7 @@ Result<std::vector<SessionLine>> SessionStore::Sessions() const {
 
 Result<std::vector<SessionLine>> SessionStore::Search(const std::string& words,
                                                       int most) const {
-  if (!impl_->has_sessions) return std::vector<SessionLine>();
+  if (!impl_->HasSessions()) return std::vector<SessionLine>();
   const std::string expression = MatchExpression(words);
   if (expression.empty()) {
     Statement statement(impl_->database.connection(),
@@ -199,7 +196,7 @@ Result<std::vector<SessionLine>> SessionStore::Search(const std::string& words,
     statement.Bind(std::int64_t{most});
     return impl_->Lines(statement);
   }
-  if (!impl_->has_search) {
+  if (impl_->database.format_version() < kFirstWithSearch) {
     return Error{ErrorCode::kRefused,
                  "This brand book is of an older form that cannot be searched; "
                  "open it once for writing."};
@@ -216,7 +213,7 @@ Result<std::vector<SessionLine>> SessionStore::Search(const std::string& words,
 
 Result<std::vector<SessionStore::SessionEntries>> SessionStore::Pours() const {
   std::vector<SessionEntries> sessions;
-  if (!impl_->has_sessions) return sessions;
+  if (!impl_->HasSessions()) return sessions;
   Statement statement(
       impl_->database.connection(),
       "SELECT session, number, at_utc, kind, body FROM session_entry"
@@ -243,7 +240,7 @@ Result<std::vector<SessionStore::SessionEntries>> SessionStore::Pours() const {
 }
 
 Result<SessionLine> SessionStore::Line(SessionId session) const {
-  if (!impl_->has_sessions) return NoSession();
+  if (!impl_->HasSessions()) return NoSession();
   Statement statement(impl_->database.connection(),
                       std::string(kLines) + "WHERE s.id = ?");
   statement.Bind(session);
@@ -331,7 +328,7 @@ Result<EntryNumber> SessionStore::Append(SessionId session,
 Result<std::vector<LogEntry>> SessionStore::Since(SessionId session,
                                                   EntryNumber after) const {
   std::vector<LogEntry> entries;
-  if (!impl_->has_sessions) return NoSession();
+  if (!impl_->HasSessions()) return NoSession();
   sqlite3* connection = impl_->database.connection();
   Statement known(connection, "SELECT 1 FROM session WHERE id = ?");
   known.Bind(session);
@@ -358,7 +355,7 @@ Result<std::vector<LogEntry>> SessionStore::Since(SessionId session,
 
 Result<std::vector<std::string>> SessionStore::FilmsOfOpenSessions() const {
   std::vector<std::string> films;
-  if (!impl_->has_sessions) return films;
+  if (!impl_->HasSessions()) return films;
   // Without reading the curves that lie beside the name.
   Statement statement(
       impl_->database.connection(),

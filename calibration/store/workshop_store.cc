@@ -102,7 +102,10 @@ std::vector<Technique> WithOwn(const std::vector<Technique>& own) {
 
 struct WorkshopStore::Impl {
   Database database;
-  bool has_workshop = true;
+
+  bool HasWorkshop() const {
+    return database.format_version() >= kFirstWithWorkshop;
+  }
 };
 
 WorkshopStore::WorkshopStore(std::unique_ptr<Impl> impl)
@@ -117,9 +120,6 @@ Result<WorkshopStore> WorkshopStore::Open(const std::string& path,
   if (auto opened = impl->database.Open(path, access); !opened) {
     return opened.error();
   }
-  const Result<int> version = impl->database.Pragma("PRAGMA user_version");
-  if (!version) return version.error();
-  impl->has_workshop = *version >= kFirstWithWorkshop;
   return WorkshopStore(std::move(impl));
 }
 
@@ -174,7 +174,7 @@ Result<void> WorkshopStore::TakeFromJar(JarId jar, double ml, UtcTime now) {
 
 Result<std::vector<ShelfJar>> WorkshopStore::Shelf() const {
   std::vector<ShelfJar> shelf;
-  if (!impl_->has_workshop) return shelf;
+  if (!impl_->HasWorkshop()) return shelf;
   Statement statement(
       impl_->database.connection(),
       std::string("SELECT id, name, role, mixed_on, watered, ") + kLeftMl +
@@ -236,7 +236,7 @@ Result<void> WorkshopStore::DropTechnique(const std::string& name,
 
 Result<std::vector<Technique>> WorkshopStore::Techniques() const {
   std::vector<Technique> own;
-  if (!impl_->has_workshop) return own;
+  if (!impl_->HasWorkshop()) return own;
   Statement statement(
       impl_->database.connection(),
       "SELECT name, what, base_low, base, base_high, colours_low, colours,"
