@@ -211,9 +211,14 @@ Dose ChooseDose(const DilutionBelief& belief,
     // In the band on the thick side and no finer step at hand: that is as good
     // as this measure gets.
     if (inside >= 0.5 && filmed_enough) return stay(DoseAdvice::kMatch);
+    // Knowing the level better makes no room for a step that leads past the aim
+    // as likely as not.
+    const bool too_coarse =
+        most_steps == 0 ||
+        ChanceBelow(belief, aim, growth(options.smallest_step_ml)) > 0.5;
     if (!filmed_enough &&
         (inside > 0.2 || fine_ml < 0.02 * options.smallest_step_ml ||
-         cup.tests_here < 2)) {
+         (cup.tests_here < 2 && !too_coarse))) {
       return stay(DoseAdvice::kMeasure);
     }
     stay(DoseAdvice::kTooCoarse);

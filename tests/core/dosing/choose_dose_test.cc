@@ -129,11 +129,25 @@ TEST(ChooseDose, CoarseMeasureIsRefused) {
   DoseOptions options;
   options.smallest_step_ml = 15.0;
   CupState cup = Cup();
-  cup.tests_here = 4;
-  const Dose dose = ChooseDose(Belief(1.4, 0.03, 8.0), cup, options);
-  ASSERT_EQ(dose.advice, DoseAdvice::kTooCoarse);
-  EXPECT_GT(dose.other_ml, 0.0);
-  EXPECT_LT(dose.other_ml, options.smallest_step_ml);
+  for (const std::size_t tests : {1u, 4u}) {
+    cup.tests_here = tests;
+    const Dose dose = ChooseDose(Belief(1.4, 0.03, 8.0), cup, options);
+    ASSERT_EQ(dose.advice, DoseAdvice::kTooCoarse);
+    EXPECT_GT(dose.other_ml, 0.0);
+    EXPECT_LT(dose.other_ml, options.smallest_step_ml);
+  }
+}
+
+TEST(ChooseDose, FilmsAgainWhereThatMakesRoomForTheStep) {
+  DoseOptions options;
+  options.smallest_step_ml = 2.5;
+  CupState cup = Cup();
+  cup.tests_here = 1;
+  // 2.5 mL lead to about 1.06, but the level is known to 8 % only.
+  EXPECT_EQ(ChooseDose(Belief(1.25, 0.08, 8.0), cup, options).advice,
+            DoseAdvice::kMeasure);
+  EXPECT_EQ(ChooseDose(Belief(1.25, 0.02, 8.0), cup, options).advice,
+            DoseAdvice::kAdd);
 }
 
 TEST(ChooseDose, WaterEndsAtItsLimit) {
