@@ -10,3 +10,4 @@ set(FLOWKIN_WERROR OFF CACHE BOOL "")
 # Without the window: Qt, GStreamer and fontconfig keep memory at their end that
 # the leak checker would report; all arithmetic lies below the window.
 set(FLOWKIN_GUI OFF CACHE BOOL "")
+set(FLOWKIN_UNITY ON CACHE BOOL "")

@@ -7,6 +7,8 @@
 #include <cmath>
 #include <utility>
 
+#include "app/gui/convert.h"
+
 namespace flowkin {
 namespace {
 
@@ -32,8 +34,6 @@ double Place(double ratio, double target) {
 QColor ToColor(const SwatchColour& swatch) {
   return {swatch.red, swatch.green, swatch.blue};
 }
-
-QString Text(const std::string& text) { return QString::fromStdString(text); }
 
 }  // namespace
 
@@ -63,10 +63,6 @@ BenchBoard::BenchBoard(const QString& store_path,
 }
 
 BenchBoard::~BenchBoard() = default;
-
-UtcTime BenchBoard::Now() {
-  return UtcTime{QDateTime::currentMSecsSinceEpoch()};
-}
 
 Wording BenchBoard::Words() const { return Wording(Units()); }
 

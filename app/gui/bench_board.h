@@ -162,7 +162,6 @@ class BenchBoard : public QAbstractListModel {
   void told(const QString& sentence);
 
  private:
-  static UtcTime Now();
   bool Done(const Result<void>& result);
   bool NeedSession();
   void Reload();

@@ -20,7 +20,8 @@ namespace {
 constexpr int kShownWidth_px = 960;
 /// JPEG quality; keeps ten seconds at 60 frames a second in about 40 MB.
 constexpr int kPictureQuality = 80;
-constexpr double kProgressStep = 0.01;
+/// Reading is told in steps of this share.
+constexpr double kReviewStep = 0.01;
 
 }  // namespace
 
@@ -223,7 +224,7 @@ void ClipReview::Load() {
         };
         double told = 0.0;
         const auto tell = [&](double share) {
-          if (share - told < kProgressStep) return;
+          if (share - told < kReviewStep) return;
           told = share;
           QMetaObject::invokeMethod(this, [this, run, share] {
             if (run != run_) return;

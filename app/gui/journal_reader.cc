@@ -7,12 +7,10 @@
 #include <cmath>
 #include <filesystem>
 
+#include "app/gui/convert.h"
+
 namespace flowkin {
 namespace {
-
-QString Text(const std::string& text) { return QString::fromStdString(text); }
-
-UtcTime Now() { return UtcTime{QDateTime::currentMSecsSinceEpoch()}; }
 
 QString DayText(UtcTime time) {
   return QLocale().toString(QDateTime::fromMSecsSinceEpoch(time.ms).date(),

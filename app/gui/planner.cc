@@ -1,7 +1,6 @@
 #include "app/gui/planner.h"
 
 #include <QDate>
-#include <QDateTime>
 #include <QLocale>
 #include <QSettings>
 #include <algorithm>
@@ -9,6 +8,7 @@
 #include <sstream>
 #include <utility>
 
+#include "app/gui/convert.h"
 #include "app/usecases/plan_document.h"
 #include "app/usecases/write_file.h"
 
@@ -21,14 +21,10 @@ constexpr std::array kBodies = {PaintBody::kHeavy,
                                 PaintBody::kInk,
                                 PaintBody::kPowder};
 
-QString Text(const std::string& text) { return QString::fromStdString(text); }
-
 Day Today() {
   const QByteArray day = QDate::currentDate().toString(Qt::ISODate).toUtf8();
   return *ParseDay(day.toStdString());
 }
-
-UtcTime Now() { return UtcTime{QDateTime::currentMSecsSinceEpoch()}; }
 
 /// A plan to begin with.
 PlanRequest Beginning(bool us_units) {
