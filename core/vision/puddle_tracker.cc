@@ -108,14 +108,19 @@ struct PuddleTracker::State {
   double equal_since = 0.0;
   std::vector<double> brightness, detail;
   // Mean of some late frames with the whole puddle, for the scale.
-  cv::Mat clean_sum, clean;
+  cv::Mat clean_sum;
   int clean_count = 0;
   cv::Point2f clean_shift;
+  // The ruler in that mean, looked for once while the film still runs.
+  std::optional<ScaleSearch> ruler;
+  PixelCircle ruler_at;
 
   void Work(const Frame& frame, double t);
   void Search(const Frame& frame, const WorkPicture& work);
   void Follow(const Frame& frame, double t, const cv::Point2f* shift);
   void Facts(const WorkPicture& work);
+  void AddClean(const Frame& frame, cv::Point2f shift, const OutlineShape& at);
+  void FindRuler(const OutlineShape& at);
 };
 
 PuddleTracker::PuddleTracker(const PuddleTrackerOptions& options)
@@ -312,7 +317,7 @@ void PuddleTracker::State::Search(const Frame& frame, const WorkPicture& work) {
 void PuddleTracker::State::Follow(const Frame& frame,
                                   double t,
                                   const cv::Point2f* shift) {
-  bool kept = false;
+  std::optional<OutlineShape> whole;
   for (Candidate& c : candidates) {
     if (!c.alive || t < c.next_t) continue;
     const double window = std::clamp(0.12 * c.trace.shape.r, 8.0, 48.0);
@@ -372,7 +377,7 @@ void PuddleTracker::State::Follow(const Frame& frame,
       c.edge_width.push_back(trace->edge_width_px);
     }
     if (trace->visible > 0.9) {
-      kept = true;
+      whole = trace->shape;
       if (!c.start_final) {
         // Seen whole for the first time: centre and colour are now sure.
         c.start = FindPuddleStart(ring, *trace, factor, ring_covers_clip);
@@ -380,23 +385,35 @@ void PuddleTracker::State::Follow(const Frame& frame,
       }
     }
   }
-  if (kept && !options.mm_per_px && shift != nullptr) {
-    // Only frames that lie on each other are added; a moved camera starts
-    // anew.
-    const cv::Point2f moved = (*shift - clean_shift) * factor;
-    if (clean_count > 0 && std::hypot(moved.x, moved.y) > 0.3F) {
-      if (clean_count < kCleanFrames / 2) clean_count = 0;
-    }
-    if (clean_count == 0) {
-      frame.luma.convertTo(clean_sum, CV_16U);
-      clean_shift = *shift;
-      clean_count = 1;
-    } else if (clean_count < kCleanFrames &&
-               std::hypot(moved.x, moved.y) <= 0.3F) {
-      cv::add(clean_sum, frame.luma, clean_sum, cv::noArray(), CV_16U);
-      ++clean_count;
-    }
+  if (whole && !options.mm_per_px && shift != nullptr) {
+    AddClean(frame, *shift, *whole);
   }
+}
+
+void PuddleTracker::State::AddClean(const Frame& frame,
+                                    cv::Point2f shift,
+                                    const OutlineShape& at) {
+  if (clean_count == kCleanFrames) return;
+  // Only frames that lie on each other are added; a moved camera starts anew.
+  const cv::Point2f moved = (shift - clean_shift) * factor;
+  const bool steady = std::hypot(moved.x, moved.y) <= 0.3F;
+  if (!steady && clean_count < kCleanFrames / 2) clean_count = 0;
+  if (clean_count == 0) {
+    frame.luma.convertTo(clean_sum, CV_16U);
+    clean_shift = shift;
+    clean_count = 1;
+  } else if (steady) {
+    cv::add(clean_sum, frame.luma, clean_sum, cv::noArray(), CV_16U);
+    ++clean_count;
+  }
+  if (clean_count == kCleanFrames) FindRuler(at);
+}
+
+void PuddleTracker::State::FindRuler(const OutlineShape& at) {
+  cv::Mat clean;
+  clean_sum.convertTo(clean, CV_8U, 1.0 / clean_count);
+  ruler_at = PixelCircle{at.x, at.y, at.r};
+  ruler = FindRulerScale(clean, ruler_at);
 }
 
 FrontTrack PuddleTracker::Finish() {
@@ -483,11 +500,12 @@ FrontTrack PuddleTracker::Finish() {
     track.scale = given;
   } else if (s.clean_count > 0) {
     const OutlineShape& shape = best->trace.shape;
-    s.clean_sum.convertTo(s.clean, CV_8U, 1.0 / s.clean_count);
-    ScaleSearch search =
-        FindRulerScale(s.clean, PixelCircle{shape.x, shape.y, shape.r});
-    track.scale = search.scale;
-    track.scale_note = search.note;
+    if (!s.ruler || std::hypot(shape.x - s.ruler_at.x, shape.y - s.ruler_at.y) >
+                        0.1 * shape.r) {
+      s.FindRuler(shape);
+    }
+    track.scale = s.ruler->scale;
+    track.scale_note = s.ruler->note;
   } else {
     track.scale_note = "The puddle was never seen free of hand and syringe.";
   }
