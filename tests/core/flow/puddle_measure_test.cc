@@ -1,6 +1,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <functional>
 #include <optional>
@@ -280,6 +281,30 @@ TEST(PuddleMeasure, RefusesAReversedFilm) {
   const FlowMeasurement m = MeasurePuddle(track, {});
   EXPECT_EQ(m.outcome, Outcome::kRefused);
   EXPECT_THAT(m.reason, ::testing::HasSubstr("shrinks"));
+}
+
+// The lens jumps to another size, as when a phone changes lenses.
+TEST(PuddleMeasure, RefusesAStepOfTheSize) {
+  for (const double step : {-0.08, -0.03, 0.03, 0.08}) {
+    Scene scene;
+    scene.change = [step](double mm, double t) {
+      return mm * (1.0 + step * std::clamp((t - 5.0) / 0.4, 0.0, 1.0));
+    };
+    const FlowMeasurement m = Measure(scene);
+    EXPECT_EQ(m.outcome, Outcome::kRefused) << step;
+    EXPECT_THAT(m.reason, testing::HasSubstr("jumps")) << step;
+  }
+}
+
+// A lens that hunts for focus makes the picture a little larger and smaller
+// (common practice, no source) and comes back.
+TEST(PuddleMeasure, ALensThatHuntsIsNoStep) {
+  Scene scene;
+  scene.change = [](double mm, double t) {
+    const double u = (t - 5.0) / 1.5;
+    return u > 0.0 && u < 1.0 ? mm * (1.0 + 0.01 * std::sin(2 * kPi * u)) : mm;
+  };
+  EXPECT_EQ(Measure(scene).outcome, Outcome::kMeasured);
 }
 
 TEST(PuddleMeasure, RefusesATiltedTileButNotATiltedCamera) {
