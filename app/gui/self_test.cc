@@ -89,6 +89,13 @@ struct Look {
   double size;
 };
 
+/// Large type is looked at on the smallest of screens.
+constexpr struct {
+  double size;
+  int width_px;
+  int height_px;
+} kSizes[] = {{1.0, 1366, 768}, {2.0, 1280, 720}};
+
 /// Calls `visit(screen name, look)` with every screen in every look.
 bool VisitAll(
     const DeskOptions& options,
@@ -101,22 +108,24 @@ bool VisitAll(
   Preferences& preferences = *window.desk().preferences();
   for (const char* language : {"en", "de", "fr"}) {
     for (const char* shade : {"light", "dark"}) {
-      for (const double size : {1.0, 2.0}) {
+      for (const auto& [size, width_px, height_px] : kSizes) {
+        const Look look{language, shade, size};
         preferences.setLanguage(language);
         preferences.setShade(shade);
         preferences.setSize(size);
+        quick->resize(width_px, height_px);
         for (int screen = 0; screen < static_cast<int>(std::size(kScreens));
              ++screen) {
           QMetaObject::invokeMethod(quick, "show", Q_ARG(int, screen));
           WaitIdle(window.desk());
-          if (!visit(quick, kScreens[screen], {language, shade, size})) {
+          if (!visit(quick, kScreens[screen], look)) {
             return false;
           }
         }
         QMetaObject::invokeMethod(quick, "show", Q_ARG(int, 0));
         QMetaObject::invokeMethod(quick, "showLastCheck", Q_ARG(bool, true));
         Wait(kSettle_ms);
-        if (!visit(quick, "check", {language, shade, size})) return false;
+        if (!visit(quick, "check", look)) return false;
         QMetaObject::invokeMethod(quick, "showLastCheck", Q_ARG(bool, false));
       }
     }

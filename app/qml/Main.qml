@@ -20,10 +20,11 @@ ApplicationWindow {
             pages.currentIndex = index
     }
 
-    width: 1280
-    height: 800
-    minimumWidth: 640
-    minimumHeight: 420
+    // Smaller than a small laptop's screen at twice the size.
+    width: Math.min(1280, Screen.desktopAvailableWidth)
+    height: Math.min(800, Screen.desktopAvailableHeight)
+    minimumWidth: 560
+    minimumHeight: 320
     visible: true
     title: qsTr("flowkin bench")
     color: Theme.paper
@@ -59,29 +60,22 @@ ApplicationWindow {
         anchors.fill: parent
         spacing: 0
 
-        Flickable {
+        Scroller {
+            objectName: "rail"
             Layout.fillHeight: true
-            Layout.preferredWidth: rail.implicitWidth + Theme.gap * 2
-            contentHeight: rail.implicitHeight + Theme.gap * 2
-            boundsBehavior: Flickable.StopAtBounds
-            clip: true
-            ColumnLayout {
-                id: rail
-                x: Theme.gap
-                y: Theme.gap
-                spacing: Theme.px(8)
-                Repeater {
-                    model: [qsTr("Bench"), qsTr("Film"), qsTr("Clips"), qsTr("Look again"), qsTr("Curves"), qsTr("Plan"), qsTr("Journal"), qsTr("Print"), qsTr("First try"), qsTr("Settings")]
-                    BigButton {
-                        required property int index
-                        required property string modelData
-                        objectName: "page" + index
-                        Layout.fillWidth: true
-                        Layout.minimumWidth: Theme.px(120)
-                        text: modelData
-                        checked: pages.currentIndex === index
-                        onClicked: window.show(index)
-                    }
+            margin: Theme.gap
+            spacing: Theme.px(8)
+            Repeater {
+                model: [qsTr("Bench"), qsTr("Film"), qsTr("Clips"), qsTr("Look again"), qsTr("Curves"), qsTr("Plan"), qsTr("Journal"), qsTr("Print"), qsTr("First try"), qsTr("Settings")]
+                BigButton {
+                    required property int index
+                    required property string modelData
+                    objectName: "page" + index
+                    Layout.fillWidth: true
+                    Layout.minimumWidth: Theme.px(120)
+                    text: modelData
+                    checked: pages.currentIndex === index
+                    onClicked: window.show(index)
                 }
             }
         }

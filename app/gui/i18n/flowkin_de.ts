@@ -133,6 +133,11 @@
             <source>thicker</source>
             <translation>dicker</translation>
         </message>
+        <message>
+            <source>next</source>
+            <comment>the cup to treat next</comment>
+            <translation>nächster</translation>
+        </message>
     </context>
     <context>
         <name>CupForm</name>
@@ -2730,10 +2735,6 @@
         <message>
             <source>A step of %1 mL is too much at once for this cup; measure it out with a quarter teaspoon instead.</source>
             <translation>Ein Schritt von %1 mL ist für diesen Becher auf einmal zu viel; stattdessen mit einem Viertelteelöffel abmessen.</translation>
-        </message>
-        <message>
-            <source>A step of %1 mL is too much at once for this cup; measure it out with %2 mL marks of a pipette instead.</source>
-            <translation>Ein Schritt von %1 mL ist für diesen Becher auf einmal zu viel; stattdessen mit den %2-mL-Strichen einer Pipette abmessen.</translation>
         </message>
         <message>
             <source>A step of %1 mL is too much at once for this cup; measure it out with %2 mL marks of a pipette instead.</source>

@@ -133,6 +133,11 @@
             <source>thicker</source>
             <translation>plus épais</translation>
         </message>
+        <message>
+            <source>next</source>
+            <comment>the cup to treat next</comment>
+            <translation>suivant</translation>
+        </message>
     </context>
     <context>
         <name>CupForm</name>
@@ -2730,10 +2735,6 @@
         <message>
             <source>A step of %1 mL is too much at once for this cup; measure it out with a quarter teaspoon instead.</source>
             <translation>Un pas de %1 mL est trop d’un coup pour ce gobelet ; mesurez plutôt avec un quart de cuillère à café.</translation>
-        </message>
-        <message>
-            <source>A step of %1 mL is too much at once for this cup; measure it out with %2 mL marks of a pipette instead.</source>
-            <translation>Un pas de %1 mL est trop d’un coup pour ce gobelet ; mesurez plutôt avec les traits de %2 mL d’une pipette.</translation>
         </message>
         <message>
             <source>A step of %1 mL is too much at once for this cup; measure it out with %2 mL marks of a pipette instead.</source>

@@ -42,22 +42,42 @@ AbstractButton {
         border.width: Theme.px(card.chosen ? 5 : card.activeFocus ? 4 : 1)
         border.color: card.activeFocus ? Theme.warm : card.chosen ? Theme.deep : Theme.line
     }
+    // Read from two metres: the swatch tells which cup, the bar below how it
+    // flows, and takes all the room there is.
     contentItem: ColumnLayout {
-        id: body
         spacing: Theme.px(6)
 
         RowLayout {
             Layout.fillWidth: true
-            Layout.margins: Theme.px(4)
             spacing: Theme.gap
             Rectangle {
-                Layout.preferredWidth: Theme.px(56)
-                Layout.preferredHeight: Theme.px(56)
+                Layout.preferredWidth: Theme.px(96)
+                Layout.preferredHeight: Theme.px(96)
                 radius: Theme.px(10)
                 color: card.hasSwatch ? card.swatch : "transparent"
                 border.width: Theme.px(2)
                 border.color: Theme.line
                 Accessible.ignored: true
+                Rectangle {
+                    anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Theme.px(5) }
+                    visible: card.isNext
+                    height: nextWord.implicitHeight + Theme.px(4)
+                    radius: Theme.px(6)
+                    color: Theme.ink
+                    Words {
+                        id: nextWord
+                        anchors.centerIn: parent
+                        width: parent.width - Theme.px(8)
+                        text: qsTr("next", "the cup to treat next")
+                        color: Theme.card
+                        font.bold: true
+                        fontSizeMode: Text.HorizontalFit
+                        minimumPixelSize: Theme.px(10)
+                        horizontalAlignment: Text.AlignHCenter
+                        wrapMode: Text.NoWrap
+                        Accessible.ignored: true
+                    }
+                }
             }
             ColumnLayout {
                 Layout.fillWidth: true
@@ -66,6 +86,8 @@ AbstractButton {
                     Layout.fillWidth: true
                     text: card.name
                     font.pixelSize: Theme.large
+                    fontSizeMode: Text.HorizontalFit
+                    minimumPixelSize: Theme.body
                     font.bold: true
                     elide: Text.ElideRight
                     wrapMode: Text.NoWrap
@@ -80,28 +102,24 @@ AbstractButton {
                     wrapMode: Text.NoWrap
                     Accessible.ignored: true
                 }
-            }
-        }
-        RowLayout {
-            Layout.fillWidth: true
-            Layout.leftMargin: Theme.px(4)
-            Layout.rightMargin: Theme.px(4)
-            Words {
-                Layout.fillWidth: true
-                text: card.verdictWord
-                font.pixelSize: Theme.large
-                font.bold: true
-                Accessible.ignored: true
-            }
-            Words {
-                text: card.ratio
-                font.pixelSize: Theme.body
-                Accessible.ignored: true
+                Words {
+                    Layout.fillWidth: true
+                    visible: card.verdict !== "base"
+                    text: card.verdictWord
+                    font.pixelSize: Theme.px(29)
+                    fontSizeMode: Text.HorizontalFit
+                    minimumPixelSize: Theme.body
+                    font.bold: true
+                    elide: Text.ElideRight
+                    wrapMode: Text.NoWrap
+                    Accessible.ignored: true
+                }
             }
         }
         FlowBar {
             Layout.fillWidth: true
-            visible: card.verdict !== "base"
+            Layout.fillHeight: true
+            Layout.minimumHeight: Theme.px(48)
             verdict: card.verdict
             at: card.at
             low: card.low
@@ -109,30 +127,40 @@ AbstractButton {
             bandLow: card.bandLow
             bandHigh: card.bandHigh
         }
+        // The base coat has no ratio; its card tells which end is which.
         RowLayout {
             Layout.fillWidth: true
-            Layout.leftMargin: Theme.px(4)
-            Layout.rightMargin: Theme.px(4)
-            visible: card.verdict !== "base"
-            Words { Layout.fillWidth: true; text: qsTr("thinner"); color: Theme.quiet; font.pixelSize: Theme.small; Accessible.ignored: true }
-            Words { text: qsTr("thicker"); color: Theme.quiet; font.pixelSize: Theme.small; Accessible.ignored: true }
+            visible: card.verdict === "base"
+            Words { Layout.fillWidth: true; text: qsTr("thinner"); color: Theme.quiet; Accessible.ignored: true }
+            Words { text: qsTr("thicker"); color: Theme.quiet; Accessible.ignored: true }
         }
         Words {
             Layout.fillWidth: true
-            Layout.leftMargin: Theme.px(4)
-            text: card.facts
-            color: Theme.quiet
-            font.pixelSize: Theme.small
+            visible: card.verdict !== "base"
+            text: card.ratio
+            font.bold: true
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: Theme.px(12)
+            horizontalAlignment: Text.AlignHCenter
+            wrapMode: Text.NoWrap
             Accessible.ignored: true
         }
         Words {
-            Layout.leftMargin: Theme.px(4)
+            Layout.fillWidth: true
+            text: card.facts
+            color: Theme.quiet
+            font.pixelSize: Theme.small
+            maximumLineCount: card.recheck.length > 0 ? 1 : 2
+            elide: Text.ElideRight
+            Accessible.ignored: true
+        }
+        Words {
+            Layout.fillWidth: true
             visible: text.length > 0
             text: card.recheck.length > 0 ? "↻ " + card.recheck : ""
             color: Theme.warm
             font.bold: true
             Accessible.ignored: true
         }
-        Item { Layout.fillHeight: true }
     }
 }

@@ -57,16 +57,11 @@ Popup {
     background: Panel {}
 
     contentItem: Item {
-        Flickable {
-            id: flick
+        Scroller {
+            id: form
             anchors { left: parent.left; right: parent.right; top: parent.top; bottom: buttons.top; bottomMargin: Theme.gap }
-            contentHeight: form.implicitHeight
-            clip: true
-            boundsBehavior: Flickable.StopAtBounds
-            ScrollBar.vertical: ScrollBar {}
             GridLayout {
-                id: form
-                width: flick.width
+                Layout.fillWidth: true
                 columns: width > Theme.px(460) ? 2 : 1
                 columnSpacing: Theme.edge
                 rowSpacing: Theme.px(6)

@@ -15,7 +15,10 @@ Item {
     required property real bandLow
     required property real bandHigh
     readonly property bool known: at >= 0
-    readonly property int inset: Theme.px(20)
+    // One unit of the drawing: it grows with the bar, so that it is read from
+    // afar where there is room.
+    readonly property real unit: Math.min(height, Theme.px(120)) / 64
+    readonly property real inset: 24 * unit
     readonly property real span: width - inset * 2
 
     function place(share: real): real {
@@ -30,7 +33,7 @@ Item {
         x: 0
         width: parent.width
         anchors.verticalCenter: parent.verticalCenter
-        height: Theme.px(6)
+        height: 6 * bar.unit
         radius: height / 2
         color: Theme.line
     }
@@ -46,7 +49,7 @@ Item {
         Rectangle {
             required property real modelData
             x: bar.place(modelData) - width / 2
-            width: Theme.px(5)
+            width: 5 * bar.unit
             height: bar.height
             color: Theme.ink
         }
@@ -55,9 +58,9 @@ Item {
     Rectangle {
         visible: bar.known
         x: bar.place(bar.low)
-        width: Math.max(Theme.px(8), bar.place(bar.high) - x)
+        width: Math.max(8 * bar.unit, bar.place(bar.high) - x)
         anchors.verticalCenter: parent.verticalCenter
-        height: Theme.px(20)
+        height: 20 * bar.unit
         radius: height / 2
         color: bar.verdict === "none" ? "transparent" : Theme.quiet
         border.width: Theme.px(2)
@@ -65,14 +68,14 @@ Item {
     }
     Rectangle {
         visible: bar.known
-        width: Theme.px(bar.verdict === "thicker" ? 18 : bar.verdict === "thinner" ? 46 : 38)
-        height: Theme.px(bar.verdict === "thicker" ? 54 : bar.verdict === "thinner" ? 18 : 38)
-        radius: bar.verdict === "thicker" || bar.verdict === "thinner" ? Theme.px(3) : height / 2
+        width: bar.unit * (bar.verdict === "thicker" ? 18 : bar.verdict === "thinner" ? 46 : 38)
+        height: bar.unit * (bar.verdict === "thicker" ? 54 : bar.verdict === "thinner" ? 18 : 38)
+        radius: bar.verdict === "thicker" || bar.verdict === "thinner" ? 3 * bar.unit : height / 2
         x: bar.place(bar.at) - width / 2
         anchors.verticalCenter: parent.verticalCenter
         color: bar.verdict === "undecided" || bar.verdict === "none" ? Theme.card
             : bar.verdict === "match" ? Theme.deep : Theme.warm
-        border.width: Theme.px(4)
+        border.width: 4 * bar.unit
         border.color: bar.verdict === "match" ? Theme.deep
             : bar.verdict === "thicker" || bar.verdict === "thinner" ? Theme.warm : Theme.ink
     }

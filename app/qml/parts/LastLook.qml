@@ -28,61 +28,53 @@ Popup {
     background: Panel {}
 
     contentItem: Item {
-        Flickable {
-            id: flick
+        Scroller {
+            id: list
             anchors { left: parent.left; right: parent.right; top: parent.top; bottom: done.top; bottomMargin: Theme.gap }
-            contentHeight: list.implicitHeight
-            clip: true
-            boundsBehavior: Flickable.StopAtBounds
-            ScrollBar.vertical: ScrollBar {}
-            ColumnLayout {
-                id: list
-                width: flick.width - Theme.gap
-                spacing: Theme.gap
-                Words {
-                    objectName: "checkHeadline"
+            spacing: Theme.gap
+            Words {
+                objectName: "checkHeadline"
+                Layout.fillWidth: true
+                text: sheet.check.headline
+                font.pixelSize: Theme.huge
+                font.bold: true
+            }
+            Repeater {
+                model: sheet.check.risks
+                ColumnLayout {
+                    id: risk
+                    required property var modelData
                     Layout.fillWidth: true
-                    text: sheet.check.headline
-                    font.pixelSize: Theme.huge
-                    font.bold: true
-                }
-                Repeater {
-                    model: sheet.check.risks
-                    ColumnLayout {
-                        id: risk
-                        required property var modelData
-                        Layout.fillWidth: true
-                        spacing: 0
-                        Words {
-                            Layout.fillWidth: true
-                            text: (risk.modelData["stops"] ? "■ " : "○ ") + risk.modelData["line"]
-                            font.pixelSize: Theme.large
-                            font.bold: risk.modelData["stops"]
-                            color: risk.modelData["stops"] ? Theme.warm : Theme.ink
-                            Accessible.name: (risk.modelData["stops"] ? qsTr("Holds back.") : qsTr("Mind.")) + " " + risk.modelData["line"]
-                        }
-                        Words {
-                            Layout.fillWidth: true
-                            text: risk.modelData["evidence"]
-                            color: Theme.quiet
-                        }
-                    }
-                }
-                Words {
-                    Layout.fillWidth: true
-                    visible: text.length > 0
-                    text: sheet.check.notKnown
-                    color: Theme.quiet
-                }
-                Repeater {
-                    model: sheet.check.cautions
+                    spacing: 0
                     Words {
-                        required property string modelData
                         Layout.fillWidth: true
-                        text: modelData
-                        color: Theme.quiet
-                        font.pixelSize: Theme.small
+                        text: (risk.modelData["stops"] ? "■ " : "○ ") + risk.modelData["line"]
+                        font.pixelSize: Theme.large
+                        font.bold: risk.modelData["stops"]
+                        color: risk.modelData["stops"] ? Theme.warm : Theme.ink
+                        Accessible.name: (risk.modelData["stops"] ? qsTr("Holds back.") : qsTr("Mind.")) + " " + risk.modelData["line"]
                     }
+                    Words {
+                        Layout.fillWidth: true
+                        text: risk.modelData["evidence"]
+                        color: Theme.quiet
+                    }
+                }
+            }
+            Words {
+                Layout.fillWidth: true
+                visible: text.length > 0
+                text: sheet.check.notKnown
+                color: Theme.quiet
+            }
+            Repeater {
+                model: sheet.check.cautions
+                Words {
+                    required property string modelData
+                    Layout.fillWidth: true
+                    text: modelData
+                    color: Theme.quiet
+                    font.pixelSize: Theme.small
                 }
             }
         }
@@ -92,8 +84,8 @@ Popup {
             anchors { left: parent.left; bottom: parent.bottom }
             strong: true
             text: qsTr("Back to the bench")
-            Keys.onDownPressed: flick.flick(0, -Theme.px(900))
-            Keys.onUpPressed: flick.flick(0, Theme.px(900))
+            Keys.onDownPressed: list.leaf(0.8)
+            Keys.onUpPressed: list.leaf(-0.8)
             onClicked: sheet.close()
         }
     }

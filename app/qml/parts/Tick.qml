@@ -6,7 +6,7 @@ import Flowkin
 CheckBox {
     id: tick
 
-    implicitHeight: Theme.touch
+    implicitHeight: Math.max(Theme.touch, contentItem.implicitHeight)
     font.pixelSize: Theme.body
     spacing: Theme.gap
     Accessible.name: text

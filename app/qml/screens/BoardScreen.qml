@@ -9,6 +9,8 @@ Item {
 
     required property Desk desk
     readonly property BenchBoard board: desk.board
+    // In a low window everything scrolls as one; else the cups alone do.
+    readonly property bool low: height < Theme.px(560)
     signal filmAsked
     signal firstRunAsked
 
@@ -39,17 +41,10 @@ Item {
         check: screen.desk.lastCheck
     }
 
-    // Scrolls where large type or a small window leave no room for a card.
-    Flickable {
-        id: flick
+    Scroller {
+        objectName: "boardScroller"
         anchors.fill: parent
-        contentHeight: Math.max(height, page.implicitHeight)
-        boundsBehavior: Flickable.StopAtBounds
-        ScrollBar.vertical: ScrollBar {}
-    ColumnLayout {
-        id: page
-        width: flick.width
-        height: flick.contentHeight
+        fills: true
         spacing: 0
 
         // The one glance.
@@ -57,12 +52,14 @@ Item {
             Layout.fillWidth: true
             implicitHeight: top.implicitHeight + Theme.gap * 2
             color: screen.board.mayPour ? Theme.deep : "transparent"
-            RowLayout {
+            GridLayout {
                 id: top
                 x: Theme.edge
                 y: Theme.gap
                 width: parent.width - Theme.edge * 2
-                spacing: Theme.gap
+                columns: width < Theme.px(640) ? 1 : 2
+                columnSpacing: Theme.gap
+                rowSpacing: Theme.px(8)
                 ColumnLayout {
                     Layout.fillWidth: true
                     spacing: 0
@@ -81,16 +78,19 @@ Item {
                         color: screen.board.mayPour ? Theme.deepInk : Theme.quiet
                     }
                 }
-                BigButton {
-                    objectName: "lastCheck"
-                    visible: !screen.board.empty
-                    text: qsTr("Last check")
-                    onClicked: lastLook.show()
-                }
-                BigButton {
-                    objectName: "addCup"
-                    text: screen.board.hasBaseCoat ? qsTr("New cup") : qsTr("Base coat")
-                    onClicked: form.edit(-1)
+                Row {
+                    spacing: Theme.gap
+                    BigButton {
+                        objectName: "lastCheck"
+                        visible: !screen.board.empty
+                        text: qsTr("Last check")
+                        onClicked: lastLook.show()
+                    }
+                    BigButton {
+                        objectName: "addCup"
+                        text: screen.board.hasBaseCoat ? qsTr("New cup") : qsTr("Base coat")
+                        onClicked: form.edit(-1)
+                    }
                 }
             }
         }
@@ -129,20 +129,95 @@ Item {
             Item { Layout.fillHeight: true }
         }
 
+        // What to do next with the chosen cup.
+        Rectangle {
+            Layout.fillWidth: true
+            visible: !screen.board.empty
+            implicitHeight: next.implicitHeight + Theme.gap * 2
+            color: Theme.wash
+            GridLayout {
+                id: next
+                readonly property bool wide: width > Theme.px(1000)
+                x: Theme.edge
+                y: Theme.gap
+                width: parent.width - Theme.edge * 2
+                columns: wide ? 2 : 1
+                columnSpacing: Theme.edge
+                rowSpacing: Theme.px(8)
+                ColumnLayout {
+                    Layout.fillWidth: true
+                    spacing: Theme.px(2)
+                    Words {
+                        objectName: "step"
+                        Layout.fillWidth: true
+                        text: screen.board.chosenName + ": " + screen.board.step
+                        font.pixelSize: screen.low ? Theme.large : Theme.px(30)
+                        font.bold: true
+                    }
+                    Words {
+                        Layout.fillWidth: true
+                        visible: text.length > 0
+                        text: screen.board.why
+                        color: Theme.quiet
+                        maximumLineCount: 3
+                        elide: Text.ElideRight
+                    }
+                }
+                Flow {
+                    Layout.fillWidth: !next.wide
+                    Layout.preferredWidth: Theme.px(430)
+                    spacing: Theme.gap
+                    BigButton {
+                        objectName: "act"
+                        visible: screen.board.action.length > 0
+                        strong: true
+                        text: screen.board.actionText
+                        onClicked: screen.act()
+                    }
+                    BigButton {
+                        objectName: "stirred"
+                        text: qsTr("Stirred")
+                        onClicked: screen.board.stirred()
+                    }
+                    BigButton {
+                        objectName: "nextCup"
+                        visible: screen.board.next >= 0 && screen.board.next !== screen.board.chosen
+                        text: qsTr("Next cup")
+                        onClicked: screen.board.chooseNext()
+                    }
+                    BigButton {
+                        objectName: "changeCup"
+                        text: qsTr("Change")
+                        onClicked: form.edit(screen.board.chosen)
+                    }
+                    BigButton {
+                        objectName: "undo"
+                        enabled: screen.board.canUndo
+                        text: qsTr("Undo")
+                        onClicked: screen.board.undo()
+                    }
+                }
+            }
+        }
+
         GridView {
             id: grid
             objectName: "cups"
-            readonly property int columns: Math.max(1, Math.floor(width / Theme.px(310)))
+            readonly property int columns: Math.max(1, Math.floor(width / Theme.px(280)))
+            readonly property int rows: Math.max(1, Math.ceil(count / columns))
+            readonly property int leastHeight: Theme.px(236)
             Layout.fillWidth: true
             Layout.fillHeight: true
             Layout.leftMargin: Theme.edge
             Layout.rightMargin: Theme.px(8)
             visible: !screen.board.empty
+            Layout.topMargin: Theme.gap
+            Layout.minimumHeight: screen.low ? rows * cellHeight : cellHeight
             clip: true
+            interactive: !screen.low
             boundsBehavior: Flickable.StopAtBounds
             cellWidth: width / columns
-            cellHeight: Theme.px(306)
-            Layout.minimumHeight: cellHeight
+            cellHeight: screen.low ? leastHeight : Math.max(leastHeight, Math.min(Theme.px(340), Math.floor(height / rows)))
             model: screen.board
             currentIndex: screen.board.chosen
             keyNavigationEnabled: false
@@ -190,74 +265,11 @@ Item {
                     isNext: cell.isNext
                     spoken: cell.spoken
                     chosen: screen.board.chosen === cell.index
+                    onActiveFocusChanged: if (activeFocus && !screen.low) grid.positionViewAtIndex(cell.index, GridView.Contain)
                     onClicked: screen.board.chosen = cell.index
                     onDoubleClicked: form.edit(cell.index)
                 }
             }
         }
-
-        // What to do next with the chosen cup.
-        Rectangle {
-            Layout.fillWidth: true
-            visible: !screen.board.empty
-            implicitHeight: next.implicitHeight + Theme.gap * 2
-            color: Theme.wash
-            ColumnLayout {
-                id: next
-                x: Theme.edge
-                y: Theme.gap
-                width: parent.width - Theme.edge * 2
-                spacing: Theme.px(8)
-                Words {
-                    objectName: "step"
-                    Layout.fillWidth: true
-                    text: screen.board.chosenName + ": " + screen.board.step
-                    font.pixelSize: Theme.px(34)
-                    font.bold: true
-                }
-                Words {
-                    Layout.fillWidth: true
-                    visible: text.length > 0
-                    text: screen.board.why
-                    color: Theme.quiet
-                    maximumLineCount: 3
-                    elide: Text.ElideRight
-                }
-                Flow {
-                    Layout.fillWidth: true
-                    spacing: Theme.gap
-                    BigButton {
-                        objectName: "act"
-                        visible: screen.board.action.length > 0
-                        strong: true
-                        text: screen.board.actionText
-                        onClicked: screen.act()
-                    }
-                    BigButton {
-                        objectName: "stirred"
-                        text: qsTr("Stirred")
-                        onClicked: screen.board.stirred()
-                    }
-                    BigButton {
-                        objectName: "nextCup"
-                        visible: screen.board.next >= 0 && screen.board.next !== screen.board.chosen
-                        text: qsTr("Next cup")
-                        onClicked: screen.board.chooseNext()
-                    }
-                    BigButton {
-                        objectName: "changeCup"
-                        text: qsTr("Change")
-                        onClicked: form.edit(screen.board.chosen)
-                    }
-                    BigButton {
-                        objectName: "undo"
-                        enabled: screen.board.canUndo
-                        text: qsTr("Undo")
-                        onClicked: screen.board.undo()
-                    }
-                }
-            }
-        }
-    }
     }
 }

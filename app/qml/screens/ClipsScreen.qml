@@ -43,8 +43,11 @@ Item {
         anchors.fill: parent
         color: drop.containsDrag ? Theme.wash : "transparent"
     }
-    ColumnLayout {
-        anchors { fill: parent; margins: Theme.edge }
+    Scroller {
+        objectName: "clipsScroller"
+        anchors.fill: parent
+        fills: true
+        margin: Theme.edge
         spacing: Theme.gap
 
         Words {
@@ -113,6 +116,10 @@ Item {
             objectName: "clips"
             Layout.fillWidth: true
             Layout.fillHeight: true
+            // In a low window the page scrolls, and the list with it.
+            readonly property bool low: screen.height < Theme.px(560)
+            Layout.minimumHeight: low ? contentHeight : 0
+            interactive: !low
             clip: true
             spacing: Theme.px(8)
             boundsBehavior: Flickable.StopAtBounds

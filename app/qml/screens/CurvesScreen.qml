@@ -40,8 +40,11 @@ Item {
         onAccepted: chart.grabToImage(result => screen.desk.keepPicture(result.image, selectedFile))
     }
 
-    ColumnLayout {
-        anchors { fill: parent; margins: Theme.edge }
+    Scroller {
+        objectName: "curvesScroller"
+        anchors.fill: parent
+        fills: true
+        margin: Theme.edge
         spacing: Theme.px(8)
         Flow {
             Layout.fillWidth: true

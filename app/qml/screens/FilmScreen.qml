@@ -9,6 +9,9 @@ Item {
 
     required property Desk desk
     readonly property FilmStand film: desk.film
+    // A low window holds less of the large type.
+    readonly property int headline: height < Theme.px(560) ? Theme.large : Theme.huge
+    readonly property int line: height < Theme.px(560) ? Theme.px(20) : Theme.large
 
     signal benchAsked()
 
@@ -40,8 +43,10 @@ Item {
         function onBenchAsked() { screen.benchAsked() }
     }
 
-    ColumnLayout {
+    Scroller {
+        objectName: "filmScroller"
         anchors.fill: parent
+        fills: true
         spacing: 0
 
         Rectangle {
@@ -59,22 +64,24 @@ Item {
                     spacing: Theme.edge
                     Words {
                         objectName: "filmWord"
+                        width: Math.min(implicitWidth, head.width)
                         text: screen.film.word
-                        font.pixelSize: Theme.huge
+                        font.pixelSize: screen.headline
                         font.bold: true
                         Accessible.role: Accessible.StaticText
                     }
                     Words {
                         objectName: "filmCount"
+                        width: Math.min(implicitWidth, head.width)
                         text: screen.film.count
-                        font.pixelSize: Theme.huge
+                        font.pixelSize: screen.headline
                     }
                 }
                 Words {
                     objectName: "filmAdvice"
                     Layout.fillWidth: true
                     text: screen.film.advice
-                    font.pixelSize: Theme.large
+                    font.pixelSize: screen.line
                     color: screen.film.warns ? Theme.warm : Theme.ink
                     Accessible.role: Accessible.AlertMessage
                 }
@@ -84,7 +91,7 @@ Item {
             id: stage
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Layout.minimumHeight: Theme.px(100)
+            Layout.minimumHeight: Theme.px(150)
             color: "black"
 
             LivePicture {
@@ -132,7 +139,7 @@ Item {
                     Layout.fillWidth: true
                     visible: text.length > 0
                     text: screen.film.result
-                    font.pixelSize: Theme.px(34)
+                    font.pixelSize: screen.headline
                     font.bold: true
                 }
                 BigButton {

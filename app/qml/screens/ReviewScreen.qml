@@ -18,8 +18,11 @@ Item {
     Keys.onRightPressed: review.frame += 1
     focus: true
 
-    ColumnLayout {
-        anchors { fill: parent; margins: Theme.edge }
+    Scroller {
+        objectName: "reviewScroller"
+        anchors.fill: parent
+        fills: true
+        margin: Theme.edge
         spacing: Theme.px(8)
 
         Flow {
@@ -63,7 +66,7 @@ Item {
         Rectangle {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Layout.minimumHeight: Theme.px(120)
+            Layout.minimumHeight: Theme.px(200)
             color: "black"
             radius: Theme.px(6)
             LivePicture {

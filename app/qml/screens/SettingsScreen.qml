@@ -11,7 +11,7 @@ ScrollPage {
 
     GridLayout {
         Layout.fillWidth: true
-        columns: screen.width > Theme.px(620) ? 2 : 1
+        columns: width > Theme.px(580) ? 2 : 1
         columnSpacing: Theme.edge
         rowSpacing: Theme.gap
 
@@ -131,6 +131,7 @@ ScrollPage {
         Words { text: qsTr("Voice") }
         Tick {
             objectName: "voice"
+            Layout.fillWidth: true
             text: qsTr("say results aloud where a voice is installed")
             checked: screen.desk.preferences.speaks
             onToggled: screen.desk.preferences.speaks = checked
