@@ -7,6 +7,8 @@
 #include <ostream>
 #include <string>
 #include <system_error>
+#include <utility>
+#include <vector>
 
 #include "app/cli/command.h"
 #include "app/cli/comparison_text.h"
@@ -19,6 +21,7 @@ struct DoseArguments {
   bool json = false;
   std::string file;
   std::string store;
+  std::optional<double> path_ml;
 };
 
 Json Document(const DoseRequest& request, const DoseReport& report) {
@@ -54,6 +57,16 @@ Json Document(const DoseRequest& request, const DoseReport& report) {
   document["ratio_now"] =
       IntervalDocument(dose.ratio_now_median, dose.ratio_now);
   document["cautions"] = report.cautions;
+  return document;
+}
+
+Json PathDocument(const std::vector<CupPathPoint>& path) {
+  Json document = Json::array();
+  for (const CupPathPoint& at : path) {
+    Json point = IntervalDocument(at.ratio, at.interval);
+    point["added_ml"] = JsonNumber(at.added_ml, 4);
+    document.push_back(point);
+  }
   return document;
 }
 
@@ -142,6 +155,16 @@ void PrintForReading(std::ostream& out,
   }
 }
 
+void PrintPath(std::ostream& out, const std::vector<CupPathPoint>& path) {
+  for (const CupPathPoint& at : path) {
+    out << Format("With %.2f mL in it: ", at.added_ml)
+        << Format("%.2f (%.2f to %.2f).\n",
+                  at.ratio,
+                  at.interval.low,
+                  at.interval.high);
+  }
+}
+
 /// What the brand book says; nothing where none is asked for or there.
 Result<std::optional<BookPrior>> PriorFor(const CupDocument& cup,
                                           const std::string& store) {
@@ -171,9 +194,15 @@ ExitStatus RunDose(const DoseArguments& arguments, Terminal& terminal) {
   if (!cup) return Fail(terminal, cup.error());
   Result<std::optional<BookPrior>> book = PriorFor(*cup, arguments.store);
   if (!book) return Fail(terminal, book.error());
-  Result<DoseReport> report =
-      AdviseDose(cup->request, *book ? &(*book)->prior : nullptr);
+  const CurvePrior* prior = *book ? &(*book)->prior : nullptr;
+  Result<DoseReport> report = AdviseDose(cup->request, prior);
   if (!report) return Fail(terminal, report.error());
+  std::vector<CupPathPoint> path;
+  if (arguments.path_ml) {
+    auto foreseen = ForeseePath(cup->request, prior, *arguments.path_ml);
+    if (!foreseen) return Fail(terminal, foreseen.error());
+    path = std::move(*foreseen);
+  }
   if (cup->request.cup.thinner == ThinnerKind::kWater &&
       !cup->paint.brand.empty() && !(*book && (*book)->known)) {
     report->cautions.push_back("The book does not know the brand '" +
@@ -181,9 +210,12 @@ ExitStatus RunDose(const DoseArguments& arguments, Terminal& terminal) {
                                "'; this is advice for an unknown paint.");
   }
   if (arguments.json) {
-    PrintDocument(terminal, Document(cup->request, *report));
+    Json document = Document(cup->request, *report);
+    if (arguments.path_ml) document["path"] = PathDocument(path);
+    PrintDocument(terminal, document);
   } else {
     PrintForReading(terminal.out, cup->request, *report);
+    PrintPath(terminal.out, path);
   }
   if (report->refused) {
     return Fail(terminal, ExitStatus::kRefused, report->reason);
@@ -202,6 +234,11 @@ Command AddDoseCommand(CLI::App& parent) {
                   arguments->file,
                   "Cup to read, as JSON; without it, standard input");
   app->add_option("--store", arguments->store, "Brand book to use");
+  app->add_option("--path-ml",
+                  arguments->path_ml,
+                  "Also print the cup's path, foreseen to V mL stirred in")
+      ->option_text("V")
+      ->check(CLI::Range(0.0, 100000.0));
   return {app, [arguments](Terminal& terminal) {
             return RunDose(*arguments, terminal);
           }};

@@ -1,11 +1,11 @@
 #include "app/gui/curves.h"
 
-#include <QList>
-#include <QPointF>
+#include <QVariantMap>
 #include <QXYSeries>
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 #include "app/usecases/brand_book.h"
 
@@ -14,6 +14,10 @@ namespace {
 
 /// Standard deviations that hold 95 of 100 cases of a normal distribution.
 constexpr double kSpread95 = 1.96;
+/// How far a cup's path is drawn beyond its last test: in doses, but at least
+/// this share of the cup.
+constexpr double kAhead = 1.6;
+constexpr double kLeastAhead = 0.03;
 /// Room around what is shown, as a share.
 constexpr double kMargin = 0.06;
 
@@ -30,11 +34,6 @@ Result<CalibrationStore> OpenBook(const BenchBoard& board) {
 }
 
 }  // namespace
-
-struct Curves::Filling {
-  QList<QPointF> points, line, low, high;
-  QString across, up;
-};
 
 Curves::Curves(BenchBoard* board, QObject* parent)
     : QObject(parent), board_(board) {
@@ -69,7 +68,18 @@ QStringList Curves::brands() const {
   return names;
 }
 
-void Curves::Show(const Filling& filling,
+double Curves::step(double from, double to) {
+  constexpr double kTicks = 7.0;
+  const double least = (to - from) / kTicks;
+  if (!(least > 0.0)) return 1.0;
+  const double ten = std::pow(10.0, std::floor(std::log10(least)));
+  for (const double round : {1.0, 2.0, 5.0}) {
+    if (round * ten >= least) return round * ten;
+  }
+  return 10.0 * ten;
+}
+
+void Curves::Show(Filling filling,
                   QAbstractSeries* points,
                   QAbstractSeries* line,
                   QAbstractSeries* low,
@@ -92,8 +102,16 @@ void Curves::Show(const Filling& filling,
       top = std::max(top, at.y());
     }
   }
-  across_ = filling.across;
-  up_ = filling.up;
+  for (const QVariant& each : filling.intervals) {
+    const QVariantMap interval = each.toMap();
+    bottom = std::min(bottom, interval["low"].toDouble());
+    top = std::max(top, interval["high"].toDouble());
+  }
+  if (filling.match_low < filling.match_high) {
+    bottom = std::min(bottom, filling.match_low);
+    top = std::max(top, filling.match_high);
+  }
+  shown_ = std::move(filling);
   if (left > right) {
     if (nothing_.isEmpty()) nothing_ = tr("Nothing to plot yet.");
   } else {
@@ -137,6 +155,9 @@ void Curves::fillFilm(int row,
         filling.low << QPointF(t_s, value - kSpread95 * sd);
         filling.high << QPointF(t_s, value + kSpread95 * sd);
       }
+      filling.title = tr("%1, film %2").arg(board_->chosenName()).arg(row + 1);
+      filling.points_word = tr("seen");
+      filling.shade_word = tr("95 of 100 lie here");
       filling.across = tr("seconds since the start of the test");
       filling.up = test.kind == TestKind::kLevel
                        ? tr("relief that is left")
@@ -144,7 +165,7 @@ void Curves::fillFilm(int row,
                              .arg(QString::fromStdString(curve.unit));
     }
   }
-  Show(filling, points, line, low, high);
+  Show(std::move(filling), points, line, low, high);
 }
 
 void Curves::fillPath(QAbstractSeries* points,
@@ -155,27 +176,53 @@ void Curves::fillPath(QAbstractSeries* points,
   nothing_.clear();
   const std::optional<CupId> chosen = board_->ChosenCup();
   const BoardCup* cup = chosen ? board_->FindCup(*chosen) : nullptr;
-  if (cup != nullptr && cup->request) {
+  if (cup == nullptr) {
+    nothing_ = tr("There is no cup on the bench yet.");
+  } else if (cup->base_coat) {
+    nothing_ =
+        tr("The base coat is what others are compared with; choose "
+           "another cup.");
+  } else if (!cup->request) {
+    nothing_ = cup->volume_now_ml
+                   ? tr("Film this cup and the base coat first.")
+                   : tr("Say how much is in the cup; its path counts from "
+                        "there.");
+  } else {
+    double last_ml = 0.0;
     for (const CupTest& test : cup->request->cup.tests) {
       filling.points << QPointF(test.added_ml, test.ratio);
       const double factor = std::exp(kSpread95 * test.rel_sd);
-      filling.low << QPointF(test.added_ml, test.ratio / factor);
-      filling.high << QPointF(test.added_ml, test.ratio * factor);
+      filling.intervals << QVariantMap{{"x", test.added_ml},
+                                       {"low", test.ratio / factor},
+                                       {"high", test.ratio * factor}};
+      last_ml = test.added_ml;
     }
-    filling.line = filling.points;
-    if (cup->dose && cup->dose->add_ml && *cup->dose->add_ml > 0.0 &&
-        !cup->request->cup.tests.empty()) {
-      const Dose& dose = cup->dose->dose;
-      const double at_ml =
-          cup->request->cup.tests.back().added_ml + *cup->dose->add_ml;
-      filling.line << QPointF(at_ml, dose.predicted_median);
-      filling.low << QPointF(at_ml, dose.predicted.low);
-      filling.high << QPointF(at_ml, dose.predicted.high);
+    double ahead_ml = kLeastAhead * cup->request->cup.volume_ml;
+    if (cup->dose && cup->dose->dose.advice == DoseAdvice::kAdd) {
+      ahead_ml = std::max(ahead_ml, kAhead * cup->dose->dose.add_ml);
     }
+    const auto path = board_->bench()->Path(*cup, last_ml + ahead_ml);
+    if (path) {
+      for (const CupPathPoint& at : *path) {
+        filling.line << QPointF(at.added_ml, at.ratio);
+        filling.low << QPointF(at.added_ml, at.interval.low);
+        filling.high << QPointF(at.added_ml, at.interval.high);
+      }
+    } else {
+      nothing_ = Wording::Engine(path.error().message);
+    }
+    const double target = cup->details.target_ratio;
+    const double band = board_->State().settings.band;
+    filling.match_low = target / (1.0 + band);
+    filling.match_high = target * (1.0 + band);
+    filling.title = board_->chosenName();
+    filling.points_word = tr("measured, with 95 % interval");
+    filling.line_word = tr("likeliest path");
+    filling.shade_word = tr("95 of 100 paths lie here");
     filling.across = tr("added to the cup, mL");
     filling.up = tr("times as thick as the base coat");
   }
-  Show(filling, points, line, low, high);
+  Show(std::move(filling), points, line, low, high);
 }
 
 void Curves::fillBrand(int row,
@@ -200,6 +247,10 @@ void Curves::fillBrand(int row,
         filling.low << QPointF(at.water_percent, std::exp(at.low));
         filling.high << QPointF(at.water_percent, std::exp(at.high));
       }
+      filling.title = names[row];
+      filling.points_word = tr("measured");
+      filling.line_word = tr("likeliest path");
+      filling.shade_word = tr("95 of 100 paths lie here");
       filling.across =
           tr("mL of water in 100 mL of paint, 0 = flows like the "
              "base coat");
@@ -212,7 +263,7 @@ void Curves::fillBrand(int row,
         tr("No brand has been learned yet: remember a paint once its "
            "cup matches.");
   }
-  Show(filling, points, line, low, high);
+  Show(std::move(filling), points, line, low, high);
 }
 
 }  // namespace flowkin

@@ -1,8 +1,11 @@
 #pragma once
 
 #include <QAbstractSeries>
+#include <QList>
 #include <QObject>
+#include <QPointF>
 #include <QStringList>
+#include <QVariantList>
 #include <QtQmlIntegration>
 
 #include "app/gui/bench_board.h"
@@ -24,6 +27,17 @@ class Curves : public QObject {
   Q_PROPERTY(double top READ top NOTIFY filled)
   Q_PROPERTY(QString across READ across NOTIFY filled)
   Q_PROPERTY(QString up READ up NOTIFY filled)
+  /// What the picture shows, to stand above it.
+  Q_PROPERTY(QString title READ title NOTIFY filled)
+  /// What the points, the line and the shade are; empty where there is none.
+  Q_PROPERTY(QString pointsWord READ pointsWord NOTIFY filled)
+  Q_PROPERTY(QString lineWord READ lineWord NOTIFY filled)
+  Q_PROPERTY(QString shadeWord READ shadeWord NOTIFY filled)
+  /// 95 % interval of each point: "x", "low", "high".
+  Q_PROPERTY(QVariantList intervals READ intervals NOTIFY filled)
+  /// Edges of the match band; equal where the picture has none.
+  Q_PROPERTY(double matchLow READ matchLow NOTIFY filled)
+  Q_PROPERTY(double matchHigh READ matchHigh NOTIFY filled)
   /// Why there is nothing to see; empty where there is.
   Q_PROPERTY(QString nothing READ nothing NOTIFY filled)
 
@@ -36,10 +50,19 @@ class Curves : public QObject {
   double right() const { return right_; }
   double bottom() const { return bottom_; }
   double top() const { return top_; }
-  QString across() const { return across_; }
-  QString up() const { return up_; }
+  QString across() const { return shown_.across; }
+  QString up() const { return shown_.up; }
+  QString title() const { return shown_.title; }
+  QString pointsWord() const { return shown_.points_word; }
+  QString lineWord() const { return shown_.line_word; }
+  QString shadeWord() const { return shown_.shade_word; }
+  QVariantList intervals() const { return shown_.intervals; }
+  double matchLow() const { return shown_.match_low; }
+  double matchHigh() const { return shown_.match_high; }
   QString nothing() const { return nothing_; }
 
+  /// A round step for the ticks of an axis.
+  Q_INVOKABLE static double step(double from, double to);
   /// Each fills four series: points, middle line, lower and upper edge.
   Q_INVOKABLE void fillFilm(int row,
                             QAbstractSeries* points,
@@ -61,8 +84,14 @@ class Curves : public QObject {
   void filled();
 
  private:
-  struct Filling;
-  void Show(const Filling& filling,
+  struct Filling {
+    QList<QPointF> points, line, low, high;
+    QVariantList intervals;
+    double match_low = 0.0;
+    double match_high = 0.0;
+    QString title, across, up, points_word, line_word, shade_word;
+  };
+  void Show(Filling filling,
             QAbstractSeries* points,
             QAbstractSeries* line,
             QAbstractSeries* low,
@@ -73,8 +102,7 @@ class Curves : public QObject {
   double right_ = 1.0;
   double bottom_ = 0.0;
   double top_ = 1.0;
-  QString across_;
-  QString up_;
+  Filling shown_;
   QString nothing_;
 };
 

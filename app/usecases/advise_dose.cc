@@ -199,6 +199,49 @@ Estimate StartOfLastPart(const std::vector<CupHistory>& parts,
   return start;
 }
 
+/// The cup's curve, with what it was fitted to.
+struct FittedCup {
+  CupHistory part;  ///< with the thinner at hand
+  /// What other thinners had made of the cup before, mL.
+  double earlier_ml = 0.0;
+  double earlier_water_ml = 0.0;
+  std::vector<DilutionTest> tests;
+  CurvePrior prior;
+  CurveOptions options;
+  DilutionCurve curve;
+};
+
+/// `request` must be valid.
+FittedCup FitCup(const DoseRequest& request, const CurvePrior* prior) {
+  const CupHistory& cup = request.cup;
+  const bool water = cup.thinner == ThinnerKind::kWater;
+  const std::vector<CupHistory> parts = cup.Parts();
+  FittedCup fitted;
+  fitted.part = parts.back();
+  fitted.earlier_ml = fitted.part.volume_ml - cup.volume_ml;
+  for (std::size_t p = 0; p + 1 < parts.size(); ++p) {
+    if (parts[p].thinner == ThinnerKind::kWater) {
+      fitted.earlier_water_ml += parts[p].tests.back().added_ml;
+    }
+  }
+  fitted.options.common_rel_sd = request.common_rel_sd;
+  if (request.time_exponent) {
+    fitted.options.time_exponent = *request.time_exponent;
+  }
+  fitted.tests = TestsOf(fitted.part);
+  if (prior == nullptr) {
+    fitted.prior = water ? WaterPrior() : BlendPrior(cup.thinner_ln_ratio);
+  } else {
+    fitted.prior = !water && cup.thinner_ln_ratio
+                       ? AtMeasuredLevel(*prior, *cup.thinner_ln_ratio)
+                       : *prior;
+  }
+  fitted.prior.start_level =
+      StartOfLastPart(parts, fitted.prior.start_level, fitted.options);
+  fitted.curve = FitDilutionCurve(fitted.tests, fitted.prior, fitted.options);
+  return fitted;
+}
+
 /// Whether one more film, should it read what is now held likeliest, would let
 /// the next addition go so much further that it is worth more than water now.
 bool FilmReachesFurther(const Dose& dose,
@@ -299,25 +342,9 @@ Result<DoseReport> AdviseDose(const DoseRequest& request,
   }
   const CupHistory& cup = request.cup;
   const bool water = cup.thinner == ThinnerKind::kWater;
-  const std::vector<CupHistory> parts = cup.Parts();
-  const CupHistory& part = parts.back();
-  CurveOptions curve_options;
-  curve_options.common_rel_sd = request.common_rel_sd;
-  if (request.time_exponent) {
-    curve_options.time_exponent = *request.time_exponent;
-  }
-  const std::vector<DilutionTest> tests = TestsOf(part);
-  CurvePrior own;
-  if (prior == nullptr) {
-    own = water ? WaterPrior() : BlendPrior(cup.thinner_ln_ratio);
-  } else {
-    own = !water && cup.thinner_ln_ratio
-              ? AtMeasuredLevel(*prior, *cup.thinner_ln_ratio)
-              : *prior;
-  }
-  own.start_level = StartOfLastPart(parts, own.start_level, curve_options);
-  prior = &own;
-  const DilutionCurve curve = FitDilutionCurve(tests, *prior, curve_options);
+  const FittedCup fitted = FitCup(request, prior);
+  const CupHistory& part = fitted.part;
+  const DilutionCurve& curve = fitted.curve;
 
   DoseOptions options;
   options.band = request.band;
@@ -327,12 +354,8 @@ Result<DoseReport> AdviseDose(const DoseRequest& request,
   CupState state;
   state.start_volume_ml = part.volume_ml;
   state.added_ml = part.tests.back().added_ml;
-  state.earlier_ml = part.volume_ml - cup.volume_ml;
-  for (std::size_t p = 0; p + 1 < parts.size(); ++p) {
-    if (parts[p].thinner == ThinnerKind::kWater) {
-      state.earlier_water_ml += parts[p].tests.back().added_ml;
-    }
-  }
+  state.earlier_ml = fitted.earlier_ml;
+  state.earlier_water_ml = fitted.earlier_water_ml;
   state.additions = cup.Additions();
   state.tests_here = part.TestsSinceAddition();
   state.last_rel_sd = cup.tests.back().rel_sd;
@@ -342,8 +365,12 @@ Result<DoseReport> AdviseDose(const DoseRequest& request,
   report.dose = ChooseDose(curve.belief, state, options);
   if (report.dose.advice == DoseAdvice::kAdd &&
       state.tests_here < kMostTestsForReach &&
-      FilmReachesFurther(
-          report.dose, tests, *prior, curve_options, state, options)) {
+      FilmReachesFurther(report.dose,
+                         fitted.tests,
+                         fitted.prior,
+                         fitted.options,
+                         state,
+                         options)) {
     report.dose = StayAndMeasure(report.dose, curve.belief, state, options);
     report.cautions.push_back(
         "One more film before adding lets the next addition go further.");
@@ -418,6 +445,33 @@ Result<DoseReport> AdviseDose(const DoseRequest& request,
   }
   AddCautions(request, state, report);
   return report;
+}
+
+Result<std::vector<CupPathPoint>> ForeseePath(const DoseRequest& request,
+                                              const CurvePrior* prior,
+                                              double until_ml) {
+  if (const Result<void> valid = request.Validate(); !valid) {
+    return valid.error();
+  }
+  // Enough for a smooth line.
+  constexpr int kSteps = 40;
+  constexpr double kCoverage = 0.95;
+  const FittedCup fitted = FitCup(request, prior);
+  const double last_ml = fitted.part.tests.back().added_ml;
+  const double end_ml = std::max(last_ml, until_ml - fitted.earlier_ml);
+  std::vector<double> stops_ml{last_ml};
+  for (int k = 0; k <= kSteps; ++k) stops_ml.push_back(end_ml * k / kSteps);
+  std::sort(stops_ml.begin(), stops_ml.end());
+  std::vector<CupPathPoint> path;
+  for (const double added_ml : stops_ml) {
+    const double u = fitted.part.Growth(added_ml);
+    CupPathPoint point;
+    point.added_ml = fitted.earlier_ml + added_ml;
+    point.ratio = std::exp(LevelQuantile(fitted.curve.belief, 0.5, u));
+    point.interval = RatioInterval(fitted.curve.belief, kCoverage, u);
+    path.push_back(point);
+  }
+  return path;
 }
 
 }  // namespace flowkin

@@ -61,4 +61,20 @@ struct DoseReport {
 Result<DoseReport> AdviseDose(const DoseRequest& request,
                               const CurvePrior* prior);
 
+/// How thick a cup is held to have been, and to become, with so much of its
+/// thinner in it.
+struct CupPathPoint {
+  double added_ml = 0.0;  ///< running total, as in the history
+  double ratio = 1.0;     ///< median
+  Interval interval;      ///< 95 %, of the ratio
+};
+
+/// The path of a cup on the curve that its tests and `prior` lead to, from
+/// where the thinner at hand was first used to `until_ml` stirred in, or to the
+/// last test where that is farther. Beyond the last test it is foreseen; where
+/// the advice is to add, it meets what AdviseDose predicts.
+Result<std::vector<CupPathPoint>> ForeseePath(const DoseRequest& request,
+                                              const CurvePrior* prior,
+                                              double until_ml);
+
 }  // namespace flowkin

@@ -262,6 +262,8 @@ struct Bench::Impl {
   Result<bool> TakeIn();
   Result<void> Open(SessionId session_id);
 
+  /// What the book says of the cup's paint and thinner, read once.
+  Result<const BookPrior*> PriorOf(const CupDetails& cup) const;
   const Analysis& Analyse(const BenchCup& cup,
                           const BenchCup* base,
                           const std::vector<double>& other_shares) const;
@@ -557,6 +559,30 @@ Result<LearnReport> Bench::Learn(CupId cup, UtcTime now) {
   return report;
 }
 
+Result<const BookPrior*> Bench::Impl::PriorOf(const CupDetails& cup) const {
+  const bool water = cup.thinner == ThinnerKind::kWater;
+  // A colour's name holds no control character.
+  const std::pair<std::string, std::string> paint{
+      cup.paint.brand,
+      water ? cup.paint.colour
+            : std::string("\x01") + ThinnerKindName(cup.thinner)};
+  auto known = priors.find(paint);
+  if (known == priors.end()) {
+    auto read = PriorFromBook(book, cup.paint, cup.thinner);
+    if (!read) return read.error();
+    known = priors.emplace(paint, std::move(*read)).first;
+  }
+  return &known->second;
+}
+
+Result<std::vector<CupPathPoint>> Bench::Path(const BoardCup& cup,
+                                              double until_ml) const {
+  FLOWKIN_CHECK(cup.request.has_value());
+  const auto prior = impl_->PriorOf(cup.details);
+  if (!prior) return prior.error();
+  return ForeseePath(*cup.request, &(*prior)->prior, until_ml);
+}
+
 const Analysis& Bench::Impl::Analyse(
     const BenchCup& cup,
     const BenchCup* base,
@@ -589,28 +615,14 @@ const Analysis& Bench::Impl::Analyse(
   analysis.request = RequestFor(cup, stages, settings, other_shares);
   if (!analysis.request) return analysis;
 
-  const CurvePrior* prior = nullptr;
-  {
-    const ThinnerKind thinner = cup.details.thinner;
-    const bool water = thinner == ThinnerKind::kWater;
-    // A colour's name holds no control character.
-    const std::pair<std::string, std::string> paint{
-        cup.details.paint.brand,
-        water ? cup.details.paint.colour
-              : std::string("\x01") + ThinnerKindName(thinner)};
-    auto known = priors.find(paint);
-    if (known == priors.end()) {
-      auto read = PriorFromBook(book, cup.details.paint, thinner);
-      if (!read) {
-        analysis.error = read.error().message;
-        return analysis;
-      }
-      known = priors.emplace(paint, std::move(*read)).first;
-    }
-    prior = &known->second.prior;
-    analysis.brand_known = water && known->second.known;
+  const auto prior = PriorOf(cup.details);
+  if (!prior) {
+    analysis.error = prior.error().message;
+    return analysis;
   }
-  auto dose = AdviseDose(*analysis.request, prior);
+  analysis.brand_known =
+      cup.details.thinner == ThinnerKind::kWater && (*prior)->known;
+  auto dose = AdviseDose(*analysis.request, &(*prior)->prior);
   if (dose) {
     analysis.dose = std::move(*dose);
   } else {

@@ -205,6 +205,11 @@ class Bench {
   /// The board as it stands at `now`. Work is done only for cups that changed.
   Result<Board> State(UtcTime now) const;
 
+  /// ForeseePath of a cup with a request on the board, from what its dose rests
+  /// on.
+  Result<std::vector<CupPathPoint>> Path(const BoardCup& cup,
+                                         double until_ml) const;
+
  private:
   struct Impl;
   explicit Bench(std::unique_ptr<Impl> impl);

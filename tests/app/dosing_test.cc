@@ -78,6 +78,35 @@ TEST(DoseCommand, SaysMatchMeasureRescueAndLimit) {
   EXPECT_FALSE(limit["cautions"].empty());
 }
 
+TEST(DoseCommand, ThePathMeetsTheAdvice) {
+  const double add_ml = Dose(Cup(kTwoTests))["add_ml"];
+  const std::string end = std::to_string(2.0 + add_ml);
+  const Json document = Dose(Cup(kTwoTests), {"--path-ml", end});
+  const Json& path = document["path"];
+  ASSERT_GT(path.size(), 10U);
+  EXPECT_EQ(path.front()["added_ml"], 0.0);
+  EXPECT_NEAR(path.back()["added_ml"].get<double>(), 2.0 + add_ml, 1e-3);
+  for (const char* field : {"value", "low", "high"}) {
+    // The same question asked twice; four digits are printed.
+    EXPECT_NEAR(path.back()[field].get<double>(),
+                document["predicted"][field].get<double>(),
+                2e-3);
+    for (const Json& at : path) {
+      if (at["added_ml"] != 2.0) continue;
+      EXPECT_NEAR(at[field].get<double>(),
+                  document["ratio_now"][field].get<double>(),
+                  2e-3);
+    }
+  }
+  for (std::size_t i = 1; i < path.size(); ++i) {
+    // Water never thickens a cup.
+    EXPECT_LE(path[i]["value"], path[i - 1]["value"]);
+  }
+  // A path that should end before the last test still shows where the cup is.
+  EXPECT_EQ(Dose(Cup(kTwoTests), {"--path-ml", "0"})["path"].back()["added_ml"],
+            2.0);
+}
+
 TEST(DoseCommand, StartsTooThinGetsBodyNotWater) {
   const Json document =
       Dose(Cup(R"({"added_ml": 0, "ratio": 0.6, "rel_sd": 0.03})"));

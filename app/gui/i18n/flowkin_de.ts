@@ -280,6 +280,14 @@
             <source>Keep as picture …</source>
             <translation>Als Bild sichern …</translation>
         </message>
+        <message>
+            <source>Farther</source>
+            <translation>Weiter weg</translation>
+        </message>
+        <message>
+            <source>match</source>
+            <translation>passt</translation>
+        </message>
     </context>
     <context>
         <name>DayPage</name>
@@ -3021,6 +3029,50 @@
         <message>
             <source>No brand has been learned yet: remember a paint once its cup matches.</source>
             <translation>Noch keine Marke gelernt: eine Farbe merken, sobald ihr Becher passt.</translation>
+        </message>
+        <message>
+            <source>%1, film %2</source>
+            <translation>%1, Film %2</translation>
+        </message>
+        <message>
+            <source>seen</source>
+            <translation>gesehen</translation>
+        </message>
+        <message>
+            <source>95 of 100 lie here</source>
+            <translation>95 von 100 liegen hier</translation>
+        </message>
+        <message>
+            <source>There is no cup on the bench yet.</source>
+            <translation>Es steht noch kein Becher auf dem Tisch.</translation>
+        </message>
+        <message>
+            <source>The base coat is what others are compared with; choose another cup.</source>
+            <translation>Mit der Grundfarbe werden die anderen verglichen; einen anderen Becher wählen.</translation>
+        </message>
+        <message>
+            <source>Film this cup and the base coat first.</source>
+            <translation>Erst diesen Becher und die Grundfarbe filmen.</translation>
+        </message>
+        <message>
+            <source>Say how much is in the cup; its path counts from there.</source>
+            <translation>Sagen, wie viel im Becher ist; von da an zählt sein Weg.</translation>
+        </message>
+        <message>
+            <source>measured, with 95 % interval</source>
+            <translation>gemessen, mit 95-%-Bereich</translation>
+        </message>
+        <message>
+            <source>likeliest path</source>
+            <translation>wahrscheinlichster Weg</translation>
+        </message>
+        <message>
+            <source>95 of 100 paths lie here</source>
+            <translation>hier liegen 95 von 100 Wegen</translation>
+        </message>
+        <message>
+            <source>measured</source>
+            <translation>gemessen</translation>
         </message>
     </context>
     <context>

@@ -280,6 +280,14 @@
             <source>Keep as picture …</source>
             <translation>Garder en image …</translation>
         </message>
+        <message>
+            <source>Farther</source>
+            <translation>Plus loin</translation>
+        </message>
+        <message>
+            <source>match</source>
+            <translation>accordé</translation>
+        </message>
     </context>
     <context>
         <name>DayPage</name>
@@ -3021,6 +3029,50 @@
         <message>
             <source>No brand has been learned yet: remember a paint once its cup matches.</source>
             <translation>Aucune marque apprise : retenir une peinture quand son gobelet est accordé.</translation>
+        </message>
+        <message>
+            <source>%1, film %2</source>
+            <translation>%1, film %2</translation>
+        </message>
+        <message>
+            <source>seen</source>
+            <translation>vu</translation>
+        </message>
+        <message>
+            <source>95 of 100 lie here</source>
+            <translation>95 sur 100 sont ici</translation>
+        </message>
+        <message>
+            <source>There is no cup on the bench yet.</source>
+            <translation>Il n’y a pas encore de gobelet sur l’établi.</translation>
+        </message>
+        <message>
+            <source>The base coat is what others are compared with; choose another cup.</source>
+            <translation>Les autres gobelets se comparent à la couche de base ; choisissez-en un autre.</translation>
+        </message>
+        <message>
+            <source>Film this cup and the base coat first.</source>
+            <translation>Filmez d’abord ce gobelet et la couche de base.</translation>
+        </message>
+        <message>
+            <source>Say how much is in the cup; its path counts from there.</source>
+            <translation>Dites combien il y a dans le gobelet ; son chemin se compte à partir de là.</translation>
+        </message>
+        <message>
+            <source>measured, with 95 % interval</source>
+            <translation>mesuré, avec l’intervalle à 95 %</translation>
+        </message>
+        <message>
+            <source>likeliest path</source>
+            <translation>chemin le plus probable</translation>
+        </message>
+        <message>
+            <source>95 of 100 paths lie here</source>
+            <translation>95 chemins sur 100 passent ici</translation>
+        </message>
+        <message>
+            <source>measured</source>
+            <translation>mesuré</translation>
         </message>
     </context>
     <context>
