@@ -20,15 +20,24 @@ struct PrintArguments {
   bool json = false;
   bool us = false;
   std::string file, out, title;
+  std::string language = "en";
   PracticeOptions practice;
   std::optional<SessionId> session;
   int students = 8;
 };
 
+Words WordsOf(const PrintArguments& arguments) {
+  return Words(
+      LanguageFromCode(arguments.language).value_or(Language::kEnglish),
+      arguments.us ? AmountUnits::kUs : AmountUnits::kMetric);
+}
+
 ExitStatus Save(const PrintArguments& arguments,
-                const Result<std::string>& pdf,
+                const Result<Paper>& paper,
                 Terminal& terminal,
                 Json document) {
+  const Result<std::string> pdf =
+      paper ? paper->Pdf() : Result<std::string>(paper.error());
   if (!pdf) return Fail(terminal, pdf.error());
   if (const Result<void> written = WriteWhole(arguments.out, *pdf); !written) {
     return Fail(terminal, written.error());
@@ -62,7 +71,8 @@ ExitStatus PrintLabelsCommand(const PrintArguments& arguments,
   for (const BatchLabel& label : labels) {
     document["labels"].push_back(LabelDocument(label));
   }
-  return Save(arguments, PrintLabels(labels), terminal, document);
+  return Save(
+      arguments, PrintLabels(labels, WordsOf(arguments)), terminal, document);
 }
 
 /// The plan of the document, for `times` as many of every canvas.
@@ -88,13 +98,10 @@ ExitStatus PrintSheetCommand(const PrintArguments& arguments,
                              Terminal& terminal) {
   const auto plan = ReadPlan(arguments, terminal, 1);
   if (!plan) return Fail(terminal, plan.error());
-  return Save(
-      arguments,
-      PrintBenchSheet(plan->first,
-                      plan->second,
-                      arguments.us ? AmountUnits::kUs : AmountUnits::kMetric),
-      terminal,
-      {});
+  return Save(arguments,
+              PrintBenchSheet(plan->first, plan->second, WordsOf(arguments)),
+              terminal,
+              {});
 }
 
 ExitStatus PrintHandoutCommand(const PrintArguments& arguments,
@@ -104,15 +111,14 @@ ExitStatus PrintHandoutCommand(const PrintArguments& arguments,
   Json document;
   document["students"] = arguments.students;
   document["plan"] = PlanDocument(plan->first, plan->second);
-  return Save(
-      arguments,
-      PrintHandout(plan->first,
-                   plan->second,
-                   arguments.students,
-                   arguments.title,
-                   arguments.us ? AmountUnits::kUs : AmountUnits::kMetric),
-      terminal,
-      document);
+  return Save(arguments,
+              PrintHandout(plan->first,
+                           plan->second,
+                           arguments.students,
+                           arguments.title,
+                           WordsOf(arguments)),
+              terminal,
+              document);
 }
 
 ExitStatus PrintReportCommand(const PrintArguments& arguments,
@@ -120,13 +126,14 @@ ExitStatus PrintReportCommand(const PrintArguments& arguments,
   const Result<DayAtBench> day =
       ReadDay(StorePath(arguments.practice.store), *arguments.session);
   if (!day) return Fail(terminal, day.error());
-  const DayPhotos photos = PhotosOf(day->page);
+  const Words words = WordsOf(arguments);
+  const DayPhotos photos = PhotosOf(day->page, words);
   // A lost photo does not cost her the report.
   for (const std::string& lost : photos.lost) Warn(terminal, lost);
   Json document;
   document["photos"] = photos.photos.size();
   return Save(arguments,
-              PrintReport(day->page, day->board, photos.photos),
+              PrintReport(day->page, day->board, photos.photos, words),
               terminal,
               document);
 }
@@ -145,6 +152,9 @@ Command AddPrintCommand(CLI::App& parent) {
     action->add_option("--out", arguments->out, "PDF file to write")
         ->required();
     action->add_flag("--json", arguments->json, "Print one JSON document");
+    action->add_flag("--us", arguments->us, "Print US ounces");
+    action->add_option("--language", arguments->language, "Of the page")
+        ->check(CLI::IsMember({"en", "de", "fr"}));
     actions->emplace_back(action, run);
     return action;
   };
@@ -158,7 +168,6 @@ Command AddPrintCommand(CLI::App& parent) {
     action->add_option("--file", arguments->file, "Plan to read, as JSON")
         ->required();
     AddPracticeOptions(*action, arguments->practice);
-    action->add_flag("--us", arguments->us, "Print US ounces");
   };
   CLI::App* labels = add("labels",
                          "Labels for jars, with a code that holds the recipe",

@@ -704,6 +704,27 @@ namespace {
         "engine",
         "This medium is hardly thinner than the target and cannot bring the "
         "cup there; use water or a thinner one."),
+    // Names on printed pages.
+    QT_TRANSLATE_NOOP("engine", "activator"),
+    QT_TRANSLATE_NOOP("engine", "against"),
+    QT_TRANSLATE_NOOP("engine", "base coat"),
+    QT_TRANSLATE_NOOP("engine", "blob"),
+    QT_TRANSLATE_NOOP("engine", "cells"),
+    QT_TRANSLATE_NOOP("engine", "colour"),
+    QT_TRANSLATE_NOOP("engine", "drowned"),
+    QT_TRANSLATE_NOOP("engine", "dry"),
+    QT_TRANSLATE_NOOP("engine", "fair"),
+    QT_TRANSLATE_NOOP("engine", "fits"),
+    QT_TRANSLATE_NOOP("engine", "good"),
+    QT_TRANSLATE_NOOP("engine", "lacing"),
+    QT_TRANSLATE_NOOP("engine", "later"),
+    QT_TRANSLATE_NOOP("engine", "medium"),
+    QT_TRANSLATE_NOOP("engine", "none"),
+    QT_TRANSLATE_NOOP("engine", "not measured"),
+    QT_TRANSLATE_NOOP("engine", "poor"),
+    QT_TRANSLATE_NOOP("engine", "wet"),
+    QT_TRANSLATE_NOOP("engine",
+                      "Paint: follow its label. No food container."),
 };
 
 }  // namespace

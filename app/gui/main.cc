@@ -1,6 +1,7 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QTextStream>
+#include <clocale>
 
 #include "app/gui/self_test.h"
 #include "app/gui/window.h"
@@ -18,6 +19,9 @@ int main(int argc, char** argv) {
   }
   // Charts need a QApplication.
   const QApplication app(argc, argv);
+  // It has taken on the system's decimal sign; what the engine writes and reads
+  // has a point everywhere. Hers comes from QLocale.
+  std::setlocale(LC_NUMERIC, "C");
   QApplication::setApplicationName("flowkin-bench");
   QApplication::setOrganizationName("flowkin");
   QApplication::setApplicationVersion(FLOWKIN_VERSION);

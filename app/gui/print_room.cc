@@ -3,9 +3,11 @@
 #include <QDate>
 #include <QDesktopServices>
 #include <QDir>
+#include <QImage>
 #include <QLocale>
 #include <QSettings>
 #include <QStandardPaths>
+#include <utility>
 
 #include "app/usecases/journal_document.h"
 #include "app/usecases/print_day.h"
@@ -20,7 +22,19 @@ PrintRoom::PrintRoom(Preferences* preferences,
     : QObject(parent),
       preferences_(preferences),
       journal_(journal),
-      planner_(planner) {}
+      planner_(planner),
+      sight_(new PictureFeed(this)) {
+  // What was drawn is told in the language and units of before.
+  connect(preferences_, &Preferences::languageChanged, this, &PrintRoom::drop);
+  connect(preferences_, &Preferences::unitsChanged, this, &PrintRoom::drop);
+}
+
+Words PrintRoom::HerWords() const {
+  return Words(
+      LanguageFromCode(preferences_->LanguageInUse().toStdString())
+          .value_or(Language::kEnglish),
+      preferences_->usUnits() ? AmountUnits::kUs : AmountUnits::kMetric);
+}
 
 QString PrintRoom::folder() const {
   const QString kept = preferences_->Store().value("print-folder").toString();
@@ -37,7 +51,49 @@ void PrintRoom::setFolder(const QUrl& folder) {
 void PrintRoom::Refuse(const Error& error) {
   trouble_ = Wording::Engine(error.message);
   written_.clear();
+  drop();
+}
+
+void PrintRoom::Look(const QString& name, Result<Paper> paper) {
+  trouble_.clear();
+  written_.clear();
+  if (!paper) return Refuse(paper.error());
+  paper_ = *std::move(paper);
+  name_ = name;
+  page_ = 0;
+  ShowPage();
   emit changed();
+}
+
+void PrintRoom::ShowPage() {
+  constexpr int kWidth_px = 1240;  // 150 to the inch
+  const Result<Photo> picture = paper_->Picture(page_, kWidth_px);
+  if (!picture) return Refuse(picture.error());
+  const QImage image(picture->rgb.data(),
+                     picture->width,
+                     picture->height,
+                     3 * picture->width,
+                     QImage::Format_RGB888);
+  sight_->Show(image.copy());
+}
+
+void PrintRoom::setPage(int page) {
+  if (page < 0 || page >= pages() || page == page_) return;
+  page_ = page;
+  ShowPage();
+  emit changed();
+}
+
+void PrintRoom::drop() {
+  paper_.reset();
+  sight_->Show({});
+  emit changed();
+}
+
+void PrintRoom::save() {
+  if (!paper_) return;
+  Write(name_, paper_->Pdf());
+  if (trouble_.isEmpty()) drop();
 }
 
 void PrintRoom::Write(const QString& name, const Result<std::string>& bytes) {
@@ -57,8 +113,8 @@ void PrintRoom::labels() {
   const Result<DayAtBench> day =
       ReadDay(journal_->StorePath().toStdString(), *journal_->Chosen());
   if (!day) return Refuse(day.error());
-  Write(QString("labels-%1.pdf").arg(*journal_->Chosen()),
-        PrintLabels(LabelsOf(*day)));
+  Look(QString("labels-%1.pdf").arg(*journal_->Chosen()),
+       PrintLabels(LabelsOf(*day), HerWords()));
 }
 
 void PrintRoom::report() {
@@ -67,24 +123,21 @@ void PrintRoom::report() {
   const Result<DayAtBench> day =
       ReadDay(journal_->StorePath().toStdString(), *journal_->Chosen());
   if (!day) return Refuse(day.error());
-  const DayPhotos photos = PhotosOf(day->page);
+  const DayPhotos photos = PhotosOf(day->page, HerWords());
   if (!photos.lost.empty()) {
     remark_ = tr("%n photo(s) could not be read and are left out.",
                  nullptr,
                  static_cast<int>(photos.lost.size()));
   }
-  Write(QString("report-%1.pdf").arg(*journal_->Chosen()),
-        PrintReport(day->page, day->board, photos.photos));
+  Look(QString("report-%1.pdf").arg(*journal_->Chosen()),
+       PrintReport(day->page, day->board, photos.photos, HerWords()));
 }
 
 void PrintRoom::sheet() {
   remark_.clear();
   if (planner_->Report() == nullptr) return;
-  Write("bench-sheet.pdf",
-        PrintBenchSheet(
-            *planner_->Report(),
-            planner_->Planned(),
-            preferences_->usUnits() ? AmountUnits::kUs : AmountUnits::kMetric));
+  Look("bench-sheet.pdf",
+       PrintBenchSheet(*planner_->Report(), planner_->Planned(), HerWords()));
 }
 
 void PrintRoom::handout(const QString& places, const QString& title) {
@@ -100,13 +153,12 @@ void PrintRoom::handout(const QString& places, const QString& title) {
   for (Support& support : request.supports) support.count *= students;
   const Result<PlanReport> report = PlanPour(request);
   if (!report) return Refuse(report.error());
-  Write("handout.pdf",
-        PrintHandout(
-            *report,
-            request,
-            students,
-            title.trimmed().toStdString(),
-            preferences_->usUnits() ? AmountUnits::kUs : AmountUnits::kMetric));
+  Look("handout.pdf",
+       PrintHandout(*report,
+                    request,
+                    students,
+                    title.trimmed().toStdString(),
+                    HerWords()));
 }
 
 void PrintRoom::table() {

@@ -6,13 +6,16 @@
 #include <string>
 
 #include "app/gui/journal_reader.h"
+#include "app/gui/picture_feed.h"
 #include "app/gui/planner.h"
 #include "app/gui/preferences.h"
+#include "app/usecases/paper.h"
 
 namespace flowkin {
 
 /// Prints to files: what belongs to the day open in the journal, and to the
-/// plan. The same pages as `flowkin print` and `flowkin journal export`.
+/// plan, looked at before they are written. The same pages as `flowkin print`
+/// and `flowkin journal export`.
 class PrintRoom : public QObject {
   Q_OBJECT
   QML_ELEMENT
@@ -23,6 +26,12 @@ class PrintRoom : public QObject {
   Q_PROPERTY(QString written READ written NOTIFY changed)
   Q_PROPERTY(QString remark READ remark NOTIFY changed)
   Q_PROPERTY(QString trouble READ trouble NOTIFY changed)
+  /// What lies ready to be written: how many pages, 0 for nothing, which of
+  /// them is seen (from 0), the file's name, the page as a picture.
+  Q_PROPERTY(int pages READ pages NOTIFY changed)
+  Q_PROPERTY(int page READ page WRITE setPage NOTIFY changed)
+  Q_PROPERTY(QString paperName READ paperName NOTIFY changed)
+  Q_PROPERTY(flowkin::PictureFeed* sight READ sight CONSTANT)
 
  public:
   PrintRoom(Preferences* preferences,
@@ -34,13 +43,22 @@ class PrintRoom : public QObject {
   QString written() const { return written_; }
   QString remark() const { return remark_; }
   QString trouble() const { return trouble_; }
+  int pages() const { return paper_ ? paper_->pages() : 0; }
+  int page() const { return page_; }
+  void setPage(int page);
+  QString paperName() const { return name_; }
+  PictureFeed* sight() const { return sight_; }
 
   Q_INVOKABLE void setFolder(const QUrl& folder);
+  // Each of these draws its pages and shows the first.
   Q_INVOKABLE void labels();
   Q_INVOKABLE void report();
   Q_INVOKABLE void sheet();
   Q_INVOKABLE void handout(const QString& places, const QString& title);
-  /// Every day, as a table or a document.
+  /// Writes what is seen, or puts it away.
+  Q_INVOKABLE void save();
+  Q_INVOKABLE void drop();
+  /// Every day, as a table or a document; written at once.
   Q_INVOKABLE void table();
   Q_INVOKABLE void document();
   /// Shows the file written last with the system's own program.
@@ -50,8 +68,11 @@ class PrintRoom : public QObject {
   void changed();
 
  private:
+  void Look(const QString& name, Result<Paper> paper);
+  void ShowPage();
   void Write(const QString& name, const Result<std::string>& bytes);
   void Refuse(const Error& error);
+  Words HerWords() const;
 
   Preferences* preferences_;
   JournalReader* journal_;
@@ -59,6 +80,10 @@ class PrintRoom : public QObject {
   QString written_;
   QString remark_;
   QString trouble_;
+  std::optional<Paper> paper_;
+  QString name_;
+  int page_ = 0;
+  PictureFeed* sight_;
 };
 
 }  // namespace flowkin

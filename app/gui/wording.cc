@@ -1,9 +1,12 @@
 #include "app/gui/wording.h"
 
 #include <QLocale>
-#include <QRegularExpression>
 #include <QStringList>
 #include <cmath>
+#include <string>
+#include <vector>
+
+#include "app/usecases/sentence.h"
 
 namespace flowkin {
 namespace {
@@ -243,43 +246,26 @@ QString Wording::GlanceDetail(const Board& board) const {
 QString Wording::Engine(const std::string& sentence) {
   QString whole = QCoreApplication::translate("engine", sentence.c_str());
   if (whole != QString::fromStdString(sentence)) return whole;
-  // "'Lagoon' flows 1.4 times ..." is listed as "'%1' flows %2 times ...".
-  static const QRegularExpression kChanging(QStringLiteral(
-      "'([^']*)'|\\d{4}-\\d\\d-\\d\\d|(?<![\\w.])\\d+(?:\\.\\d+)?"));
+  const SentenceParts apart = TakeApart(sentence);
+  if (apart.parts.empty() || apart.parts.size() > 9) return whole;
   QLocale locale;
   locale.setNumberOptions(QLocale::OmitGroupSeparator);
-  QString pattern;
-  QStringList parts;
-  qsizetype from = 0;
-  for (auto found = kChanging.globalMatch(whole); found.hasNext();) {
-    const QRegularExpressionMatch match = found.next();
-    const QString text = match.captured(0);
-    const QString place = QString("%%1").arg(parts.size() + 1);
-    pattern += whole.mid(from, match.capturedStart() - from);
-    if (text.startsWith('\'')) {
-      parts << match.captured(1);
-      pattern += '\'' + place + '\'';
-    } else if (text.contains('-')) {
-      parts << text;
-      pattern += place;
-    } else {
-      const qsizetype point = text.indexOf('.');
-      const qsizetype decimals = point < 0 ? 0 : text.size() - point - 1;
-      parts << locale.toString(
-          text.toDouble(), 'f', static_cast<int>(decimals));
-      pattern += place;
-    }
-    from = match.capturedEnd();
+  std::vector<std::string> parts;
+  for (const auto& [text, number] : apart.parts) {
+    const std::size_t point = text.find('.');
+    const std::size_t decimals =
+        point == std::string::npos ? 0 : text.size() - point - 1;
+    const QString hers =
+        locale.toString(QString::fromStdString(text).toDouble(),
+                        'f',
+                        static_cast<int>(decimals));
+    parts.push_back(number ? hers.toStdString() : text);
   }
-  if (parts.isEmpty() || parts.size() > 9) return whole;
-  pattern += whole.mid(from);
-  QString text =
-      QCoreApplication::translate("engine", pattern.toUtf8().constData());
   // English too is told with her numbers, unless it is not listed at all.
-  for (qsizetype i = parts.size(); i > 0; --i) {
-    text.replace(QString("%%1").arg(i), parts[i - 1]);
-  }
-  return text;
+  return QString::fromStdString(
+      PutTogether(QCoreApplication::translate("engine", apart.pattern.c_str())
+                      .toStdString(),
+                  parts));
 }
 
 }  // namespace flowkin

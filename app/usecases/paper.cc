@@ -11,6 +11,7 @@
 #include <utility>
 
 #include "app/usecases/cautions.h"
+#include "app/usecases/sentence.h"
 #include "core/base/check.h"
 
 namespace flowkin {
@@ -19,6 +20,8 @@ namespace {
 constexpr double kPointsPerMm = 72.0 / 25.4;
 constexpr double kPageWidth_mm = 210.0;  // ISO 216, A4
 constexpr double kPageHeight_mm = 297.0;
+constexpr double kPageWidth_pt = kPageWidth_mm * kPointsPerMm;
+constexpr double kPageHeight_pt = kPageHeight_mm * kPointsPerMm;
 constexpr double kMargin_mm = 15.0;
 constexpr double kWidth_mm = kPageWidth_mm - 2.0 * kMargin_mm;
 
@@ -36,12 +39,30 @@ using Font =
     std::unique_ptr<PangoFontDescription, Freed<pango_font_description_free>>;
 using Code = std::unique_ptr<QRcode, Freed<QRcode_free>>;
 
+}  // namespace
+
+struct Paper::Sheets {
+  std::string title;
+  std::vector<Surface> sheets;
+};
+
+namespace {
+
 cairo_status_t Keep(void* bytes,
                     const unsigned char* data,
                     unsigned int length) {
   static_cast<std::string*>(bytes)->append(reinterpret_cast<const char*>(data),
                                            length);
   return CAIRO_STATUS_SUCCESS;
+}
+
+bool Sound(const Surface& surface) {
+  return cairo_surface_status(surface.get()) == CAIRO_STATUS_SUCCESS;
+}
+
+Error NotDrawn() {
+  return {ErrorCode::kInternal,
+          "The pages could not be drawn; there may not be enough memory."};
 }
 
 enum class Align { kLeft, kRight };
@@ -55,17 +76,10 @@ struct Column {
 /// Pages that fill from the top; all lengths in mm.
 class Pages {
  public:
-  explicit Pages(const std::string& title) {
-    surface_.reset(
-        cairo_pdf_surface_create_for_stream(Keep,
-                                            &bytes_,
-                                            kPageWidth_mm * kPointsPerMm,
-                                            kPageHeight_mm * kPointsPerMm));
-    cairo_pdf_surface_set_metadata(
-        surface_.get(), CAIRO_PDF_METADATA_TITLE, title.c_str());
-    context_.reset(cairo_create(surface_.get()));
-    cairo_scale(context_.get(), kPointsPerMm, kPointsPerMm);
-    cairo_set_line_width(context_.get(), 0.2);
+  explicit Pages(const std::string& title)
+      : sheets_(std::make_shared<Paper::Sheets>()) {
+    sheets_->title = title;
+    NewPage();
   }
 
   cairo_t* cr() const { return context_.get(); }
@@ -73,7 +87,12 @@ class Pages {
   void Skip(double mm) { y_ += mm; }
 
   void NewPage() {
-    cairo_show_page(cr());
+    const cairo_rectangle_t page{0.0, 0.0, kPageWidth_pt, kPageHeight_pt};
+    sheets_->sheets.emplace_back(
+        cairo_recording_surface_create(CAIRO_CONTENT_COLOR_ALPHA, &page));
+    context_.reset(cairo_create(sheets_->sheets.back().get()));
+    cairo_scale(cr(), kPointsPerMm, kPointsPerMm);
+    cairo_set_line_width(cr(), 0.2);
     y_ = kMargin_mm;
   }
   /// A new page where `mm` do not fit any more.
@@ -155,16 +174,12 @@ class Pages {
     y_ += 2.0;
   }
 
-  Result<std::string> Finish() {
+  Result<Paper> Finish() {
     context_.reset();
-    cairo_surface_finish(surface_.get());
-    if (cairo_surface_status(surface_.get()) != CAIRO_STATUS_SUCCESS) {
-      return Error{ErrorCode::kInternal,
-                   "The pages could not be drawn; there may not be enough "
-                   "memory."};
+    for (const Surface& sheet : sheets_->sheets) {
+      if (!Sound(sheet)) return NotDrawn();
     }
-    surface_.reset();
-    return std::move(bytes_);
+    return Paper(std::move(sheets_));
   }
 
  private:
@@ -218,14 +233,18 @@ class Pages {
     y_ += height;
   }
 
-  std::string bytes_;
-  Surface surface_;
+  std::shared_ptr<Paper::Sheets> sheets_;
   Context context_;
   double y_ = kMargin_mm;
 };
 
-std::string RatioText(double value, double low, double high) {
-  return Short(value) + " (" + Short(low) + " to " + Short(high) + ")";
+std::string RatioText(const Words& words,
+                      double value,
+                      double low,
+                      double high) {
+  return PutTogether(
+      words.Phrase("page", "%1 (%2 to %3)"),
+      {words.Number(value), words.Number(low), words.Number(high)});
 }
 
 void DrawCode(const Pages& pages,
@@ -254,6 +273,7 @@ void DrawCode(const Pages& pages,
 
 Result<void> DrawLabel(const Pages& pages,
                        const BatchLabel& label,
+                       const Words& words,
                        double x,
                        double y,
                        double width,
@@ -273,32 +293,34 @@ Result<void> DrawLabel(const Pages& pages,
   double at = y + 2.0;
   at += pages.Put(label.name, x + 3.0, at, text_width, name_pt, true) + 0.5;
   std::vector<std::string> lines;
-  std::string who = label.role;
+  std::string who = words.Name(label.role);
   for (const std::string& part : {label.brand, label.colour}) {
     if (!part.empty()) who += (who.empty() ? "" : ", ") + part;
   }
   if (!who.empty()) lines.push_back(who);
   if (!label.mix.empty()) lines.push_back(label.mix);
-  if (label.volume_ml) lines.push_back(Short(*label.volume_ml) + " mL");
+  if (label.volume_ml) lines.push_back(words.Volume(*label.volume_ml));
   if (label.water_ml || label.water_share) {
-    std::string water = "water ";
-    if (label.water_ml) water += Short(*label.water_ml) + " mL";
+    std::string water;
+    if (label.water_ml) water = words.Volume(*label.water_ml);
     if (label.water_share) {
-      water += (label.water_ml ? ", " : "") +
-               Short(100.0 * *label.water_share) + " %";
+      water += (label.water_ml ? ", " : "") + words.Percent(*label.water_share);
     }
-    lines.push_back(water);
+    lines.push_back(PutTogether(words.Phrase("page", "water %1"), {water}));
   }
   if (label.ratio) {
-    lines.push_back("flow " + RatioText(label.ratio->start,
-                                        label.ratio->low,
-                                        label.ratio->high));
+    lines.push_back(PutTogether(
+        words.Phrase("page", "flow %1"),
+        {RatioText(
+            words, label.ratio->start, label.ratio->low, label.ratio->high)}));
     if (!label.base_on.empty()) {
-      lines.push_back("to the base coat of " + label.base_on);
+      lines.push_back(PutTogether(
+          words.Phrase("page", "to the base coat of %1"), {label.base_on}));
     }
   }
   if (label.temperature_c) {
-    lines.push_back("at " + Short(*label.temperature_c) + " °C");
+    lines.push_back(PutTogether(words.Phrase("page", "at %1"),
+                                {words.Temperature(*label.temperature_c)}));
   }
   std::string text;
   for (const std::string& line : lines) {
@@ -314,9 +336,11 @@ Result<void> DrawLabel(const Pages& pages,
   }
   pages.Put(text, x + 3.0, at, text_width, text_pt);
   const std::string foot =
-      (label.mixed_on.empty() ? std::string()
-                              : "mixed " + label.mixed_on + ". ") +
-      label.hazard;
+      (label.mixed_on.empty()
+           ? std::string()
+           : PutTogether(words.Phrase("page", "mixed %1."), {label.mixed_on}) +
+                 " ") +
+      words.Name(label.hazard);
   double foot_pt = 7.5;
   while (
       foot_pt > 4.5 &&
@@ -332,70 +356,87 @@ Result<void> DrawLabel(const Pages& pages,
   return {};
 }
 
-std::string Amount(double ml, double g, AmountUnits units) {
+std::string Amount(double ml, double g, const Words& words) {
   if (!(ml > 0.0)) return "-";
-  return VolumeText(ml, units) + "\n" + MassText(g, units);
+  return words.Volume(ml) + "\n" + words.Mass(g);
 }
 
 /// An activator may be mixed from a colour of the palette and bear its name.
-std::string CupName(const PlannedCup& cup) {
-  return cup.role == PourRole::kActivator ? cup.name + " (activator)"
-                                          : cup.name;
+std::string CupName(const PlannedCup& cup, const Words& words) {
+  return cup.role == PourRole::kActivator
+             ? PutTogether(words.Phrase("page", "%1 (activator)"),
+                           {words.Name(cup.name)})
+             : words.Name(cup.name);
 }
 
 void CupsTable(Pages& pages,
                const PourPlan& plan,
                double divisor,
-               AmountUnits units) {
+               const Words& words) {
   std::vector<std::vector<std::string>> rows;
   for (const PlannedCup& cup : plan.cups) {
     const auto portion = [&](const Portion& p) {
-      return Amount(p.volume_ml / divisor, p.mass_g() / divisor, units);
+      return Amount(p.volume_ml / divisor, p.mass_g() / divisor, words);
     };
-    rows.push_back({cup.name + "\n" + PourRoleName(cup.role),
-                    portion(cup.paint),
-                    portion(cup.medium),
-                    portion(cup.additive),
-                    Amount(cup.mix_ml / divisor,
-                           cup.mix_ml * cup.blend.density_g_per_ml / divisor,
-                           units),
-                    cup.reserve_ml > 0.0
-                        ? VolumeText(cup.reserve_ml / divisor, units)
-                        : "-"});
+    rows.push_back(
+        {cup.name == PourRoleName(cup.role)
+             ? words.Name(cup.name)
+             : words.Name(cup.name) + "\n" + words.Name(PourRoleName(cup.role)),
+         portion(cup.paint),
+         portion(cup.medium),
+         portion(cup.additive),
+         Amount(cup.mix_ml / divisor,
+                cup.mix_ml * cup.blend.density_g_per_ml / divisor,
+                words),
+         cup.reserve_ml > 0.0 ? words.Volume(cup.reserve_ml / divisor) : "-"});
   }
-  pages.Table({{"cup", 48.0, Align::kLeft},
-               {"paint", 26.0, Align::kRight},
-               {"medium", 26.0, Align::kRight},
-               {"additive", 26.0, Align::kRight},
-               {"mix", 28.0, Align::kRight},
-               {"keep back", 26.0, Align::kRight}},
+  pages.Table({{words.Phrase("page", "cup"), 48.0, Align::kLeft},
+               {words.Phrase("page", "paint"), 26.0, Align::kRight},
+               {words.Phrase("page", "medium"), 26.0, Align::kRight},
+               {words.Phrase("page", "additive"), 26.0, Align::kRight},
+               {words.Phrase("page", "mix"), 28.0, Align::kRight},
+               {words.Phrase("page", "keep back"), 26.0, Align::kRight}},
               rows);
 }
 
-void MediumLine(Pages& pages, const PourPlan& plan, AmountUnits units) {
+void MediumLine(Pages& pages, const PourPlan& plan, const Words& words) {
   const MediumBatch& batch = plan.medium;
   if (!(batch.volume_ml > 0.0)) return;
-  pages.Text("Make " + VolumeText(batch.volume_ml, units) +
-             " of medium: " + VolumeText(batch.base.volume_ml, units) + " (" +
-             MassText(batch.base.mass_g(), units) + ") of base and " +
-             VolumeText(batch.varnish.volume_ml, units) + " (" +
-             MassText(batch.varnish.mass_g(), units) +
-             ") of varnish. Fold it, strain it, let it rest.");
+  pages.Text(PutTogether(
+      words.Phrase("page",
+                   "Make %1 of medium: %2 (%3) of base and %4 (%5) of "
+                   "varnish. Fold it, strain it, let it rest."),
+      {words.Volume(batch.volume_ml),
+       words.Volume(batch.base.volume_ml),
+       words.Mass(batch.base.mass_g()),
+       words.Volume(batch.varnish.volume_ml),
+       words.Mass(batch.varnish.mass_g())}));
 }
 
-void CautionList(Pages& pages, const std::vector<std::string>& cautions) {
-  pages.Heading("Mind", 11.0);
-  for (const std::string& caution : cautions) pages.Text(caution, 8.5);
+void CautionList(Pages& pages,
+                 const std::vector<std::string>& cautions,
+                 const Words& words) {
+  pages.Heading(words.Phrase("page", "Mind"), 11.0);
+  for (const std::string& caution : cautions) {
+    pages.Text(words.Engine(caution), 8.5);
+  }
 }
 
 /// ln of the ratio against added thinner, test by test, in a frame.
-void PathPlot(Pages& pages, const BoardCup& cup, double band) {
-  if (!cup.request || cup.request->cup.tests.empty()) return;
+void PathPlot(Pages& pages,
+              const BoardCup& cup,
+              double band,
+              const Words& words) {
+  // One point is no path; the table says it.
+  if (!cup.request || cup.request->cup.tests.size() < 2) return;
   constexpr double kHeight = 42.0;
   constexpr double kLeft = 18.0;
   pages.Need(kHeight + 16.0);
-  pages.Text(cup.details.label + ": flow against the base coat, test by test",
-             9.0);
+  pages.Text(
+      PutTogether(
+          words.Phrase("page", "%1: flow against the base coat, test by test"),
+          {cup.details.label}),
+      9.0);
   const std::vector<CupTest>& tests = cup.request->cup.tests;
   const double target = cup.details.target_ratio;
   double low = target / (1.0 + band) / 1.1;
@@ -424,10 +465,14 @@ void PathPlot(Pages& pages, const BoardCup& cup, double band) {
   cairo_set_source_rgb(cr, 0.0, 0.0, 0.0);
   cairo_rectangle(cr, x0, y0, width, kHeight);
   cairo_stroke(cr);
-  for (const double ratio : {0.5, 0.7, 1.0, 1.4, 2.0, 2.8, 4.0, 5.6, 8.0}) {
+  static const std::vector<double> kWide = {
+      0.5, 0.7, 1.0, 1.4, 2.0, 2.8, 4.0, 5.6, 8.0};
+  static const std::vector<double> kNarrow = {
+      0.5, 0.6, 0.7, 0.8, 0.9, 1.0, 1.1, 1.2, 1.4, 1.6, 1.8, 2.0, 2.4, 2.8};
+  for (const double ratio : high < 2.5 * low ? kNarrow : kWide) {
     if (ratio < low || ratio > high) continue;
     pages.Line(x0 - 1.5, y_of(ratio), x0, y_of(ratio));
-    pages.Put(Short(ratio),
+    pages.Put(words.Number(ratio),
               kMargin_mm,
               y_of(ratio) - 1.8,
               kLeft - 2.5,
@@ -454,10 +499,11 @@ void PathPlot(Pages& pages, const BoardCup& cup, double band) {
   }
   cairo_set_line_width(cr, 0.2);
   pages.Put("0", x_of(0.0) - 2.0, y0 + kHeight + 0.8, 10.0, 8.0);
-  pages.Put(Short(most_ml > 1e-8 ? most_ml : 0.0) + " mL added",
-            x0 + width - 40.0,
+  pages.Put(PutTogether(words.Phrase("page", "%1 added"),
+                        {words.Volume(most_ml > 1e-8 ? most_ml : 0.0)}),
+            x0 + width - 60.0,
             y0 + kHeight + 0.8,
-            40.0,
+            60.0,
             8.0,
             false,
             Align::kRight);
@@ -496,13 +542,71 @@ void DrawPhotos(Pages& pages, const std::vector<Photo>& photos) {
     cairo_set_source_surface(cr, image.get(), 0.0, 0.0);
     cairo_paint(cr);
     cairo_restore(cr);
-    // The page keeps its own copy only once it is shown.
-    cairo_surface_flush(image.get());
     pages.Skip(scale * photo.height + 3.0);
   }
 }
 
 }  // namespace
+
+Paper::Paper(std::shared_ptr<const Sheets> sheets)
+    : sheets_(std::move(sheets)) {}
+
+int Paper::pages() const { return static_cast<int>(sheets_->sheets.size()); }
+
+Result<std::string> Paper::Pdf() const {
+  std::string bytes;
+  const Surface surface(cairo_pdf_surface_create_for_stream(
+      Keep, &bytes, kPageWidth_pt, kPageHeight_pt));
+  cairo_pdf_surface_set_metadata(
+      surface.get(), CAIRO_PDF_METADATA_TITLE, sheets_->title.c_str());
+  Context context(cairo_create(surface.get()));
+  for (const Surface& sheet : sheets_->sheets) {
+    cairo_set_source_surface(context.get(), sheet.get(), 0.0, 0.0);
+    cairo_paint(context.get());
+    cairo_show_page(context.get());
+  }
+  context.reset();
+  cairo_surface_finish(surface.get());
+  if (!Sound(surface)) return NotDrawn();
+  return bytes;
+}
+
+Result<Photo> Paper::Picture(int page, int width_px) const {
+  FLOWKIN_CHECK(page >= 0 && page < pages() && width_px > 0);
+  const double scale = width_px / kPageWidth_pt;
+  const auto height_px = static_cast<int>(std::lround(scale * kPageHeight_pt));
+  const Surface surface(
+      cairo_image_surface_create(CAIRO_FORMAT_RGB24, width_px, height_px));
+  const Context context(cairo_create(surface.get()));
+  cairo_set_source_rgb(context.get(), 1.0, 1.0, 1.0);
+  cairo_paint(context.get());
+  cairo_scale(context.get(), scale, scale);
+  cairo_set_source_surface(
+      context.get(),
+      sheets_->sheets[static_cast<std::size_t>(page)].get(),
+      0.0,
+      0.0);
+  cairo_paint(context.get());
+  cairo_surface_flush(surface.get());
+  if (!Sound(surface)) return NotDrawn();
+  Photo picture;
+  picture.width = width_px;
+  picture.height = height_px;
+  picture.rgb.reserve(static_cast<std::size_t>(width_px) * 3u *
+                      static_cast<std::size_t>(height_px));
+  const unsigned char* rows = cairo_image_surface_get_data(surface.get());
+  const int stride = cairo_image_surface_get_stride(surface.get());
+  for (int y = 0; y < height_px; ++y) {
+    const auto* row = reinterpret_cast<const std::uint32_t*>(
+        rows + static_cast<std::ptrdiff_t>(stride) * y);
+    for (int x = 0; x < width_px; ++x) {
+      for (const int shift : {16, 8, 0}) {
+        picture.rgb.push_back(static_cast<std::uint8_t>(row[x] >> shift));
+      }
+    }
+  }
+  return picture;
+}
 
 Result<CodeMatrix> MakeCode(const std::string& text) {
   const Code code(QRcode_encodeString8bit(text.c_str(), 0, QR_ECLEVEL_M));
@@ -520,7 +624,8 @@ Result<CodeMatrix> MakeCode(const std::string& text) {
   return matrix;
 }
 
-Result<std::string> PrintLabels(const std::vector<BatchLabel>& labels) {
+Result<Paper> PrintLabels(const std::vector<BatchLabel>& labels,
+                          const Words& words) {
   if (labels.empty()) {
     return Error{ErrorCode::kInvalidArgument, "There is no label to print."};
   }
@@ -528,7 +633,7 @@ Result<std::string> PrintLabels(const std::vector<BatchLabel>& labels) {
   constexpr double kLabelHeight = 53.4;
   constexpr std::size_t kAcross = 2;
   constexpr std::size_t kOnAPage = 10;
-  Pages pages("Labels");
+  Pages pages(words.Phrase("page", "Labels"));
   for (std::size_t i = 0; i < labels.size(); ++i) {
     if (i > 0 && i % kOnAPage == 0) pages.NewPage();
     const std::size_t place = i % kOnAPage;
@@ -537,7 +642,7 @@ Result<std::string> PrintLabels(const std::vector<BatchLabel>& labels) {
         kMargin_mm + static_cast<double>(place % kAcross) * kLabelWidth;
     const double y = kMargin_mm + static_cast<double>(row) * kLabelHeight;
     if (const Result<void> drawn =
-            DrawLabel(pages, labels[i], x, y, kLabelWidth, kLabelHeight);
+            DrawLabel(pages, labels[i], words, x, y, kLabelWidth, kLabelHeight);
         !drawn) {
       return drawn.error();
     }
@@ -545,135 +650,175 @@ Result<std::string> PrintLabels(const std::vector<BatchLabel>& labels) {
   return pages.Finish();
 }
 
-Result<std::string> PrintBenchSheet(const PlanReport& report,
-                                    const PlanRequest& request,
-                                    AmountUnits units) {
+Result<Paper> PrintBenchSheet(const PlanReport& report,
+                              const PlanRequest& request,
+                              const Words& words) {
   const PourPlan& plan = report.plan;
-  Pages pages("Bench sheet");
-  pages.Heading("Bench sheet: " + request.technique.name, 16.0);
-  pages.Text(std::to_string(plan.pictures) +
-             (plan.pictures == 1 ? " picture, " : " pictures, ") +
-             Short(1e4 * (plan.face_m2 + plan.edge_m2)) + " cm² painted, " +
-             VolumeText(plan.on_support_ml, units) + " on the canvas, " +
-             Short(plan.wet_mm.start) + " mm wet, " + Short(plan.dry_mm.start) +
-             " mm dry.");
-  pages.Heading("First mixes");
-  CupsTable(pages, plan, 1.0, units);
-  MediumLine(pages, plan, units);
-  pages.Heading("At the bench");
+  Pages pages(words.Phrase("page", "Bench sheet"));
+  pages.Heading(PutTogether(words.Phrase("page", "Bench sheet: %1"),
+                            {words.Name(request.technique.name)}),
+                16.0);
+  pages.Text(PutTogether(
+      words.Phrase("page",
+                   "Pictures: %1; %2 painted, %3 on the canvas, %4 wet, "
+                   "%5 dry."),
+      {std::to_string(plan.pictures),
+       words.Area(plan.face_m2 + plan.edge_m2),
+       words.Volume(plan.on_support_ml),
+       words.Film(plan.wet_mm.start),
+       words.Film(plan.dry_mm.start)}));
+  pages.Heading(words.Phrase("page", "First mixes"));
+  CupsTable(pages, plan, 1.0, words);
+  MediumLine(pages, plan, words);
+  pages.Heading(words.Phrase("page", "At the bench"));
   std::vector<std::vector<std::string>> rows;
   for (const PlannedCup& cup : plan.cups) {
-    rows.push_back({CupName(cup), "", "", "", "", "", "", ""});
+    rows.push_back({CupName(cup, words), "", "", "", "", "", "", ""});
   }
-  pages.Table({{"cup", 40.0, Align::kLeft},
-               {"flow 1", 18.0, Align::kLeft},
-               {"water", 18.0, Align::kLeft},
-               {"flow 2", 18.0, Align::kLeft},
-               {"water", 18.0, Align::kLeft},
-               {"flow 3", 18.0, Align::kLeft},
-               {"°C", 14.0, Align::kLeft},
-               {"match, time", 36.0, Align::kLeft}},
+  const auto flow = [&](const char* number) {
+    return Column{PutTogether(words.Phrase("page", "flow %1"), {number}),
+                  18.0,
+                  Align::kLeft};
+  };
+  const Column water{words.Phrase("page", "water"), 18.0, Align::kLeft};
+  const std::string degrees = words.units() == AmountUnits::kUs ? "°F" : "°C";
+  pages.Table({{words.Phrase("page", "cup"), 40.0, Align::kLeft},
+               flow("1"),
+               water,
+               flow("2"),
+               water,
+               flow("3"),
+               {degrees, 14.0, Align::kLeft},
+               {words.Phrase("page", "match, time"), 36.0, Align::kLeft}},
               rows,
               9.5,
               9.0);
-  pages.Text(
-      "Room ______ °C   humidity ______ %   rested ______ min   strained "
-      "yes / no   date ____________");
-  pages.Heading("To have ready");
+  pages.Text(PutTogether(
+      words.Phrase("page",
+                   "Room ______ %1   humidity ______ %   rested ______ "
+                   "min   strained yes / no   date ____________"),
+      {degrees}));
+  pages.Heading(words.Phrase("page", "To have ready"));
   std::vector<std::vector<std::string>> supplies;
   for (const Supply& supply : plan.supplies) {
     supplies.push_back(
-        {supply.name,
-         VolumeText(supply.needed_ml, units),
-         MassText(supply.needed_g, units),
-         supply.buy_ml > 0.0 ? VolumeText(supply.buy_ml, units) : "-"});
+        {words.Name(supply.name),
+         words.Volume(supply.needed_ml),
+         words.Mass(supply.needed_g),
+         supply.buy_ml > 0.0 ? words.Volume(supply.buy_ml) : "-"});
   }
-  pages.Table({{"what", 75.0, Align::kLeft},
-               {"volume", 35.0, Align::kRight},
-               {"weight", 35.0, Align::kRight},
-               {"to buy", 35.0, Align::kRight}},
+  pages.Table({{words.Phrase("page", "what"), 75.0, Align::kLeft},
+               {words.Phrase("page", "volume"), 35.0, Align::kRight},
+               {words.Phrase("page", "weight"), 35.0, Align::kRight},
+               {words.Phrase("page", "to buy"), 35.0, Align::kRight}},
               supplies);
-  for (const std::string& note : plan.notes) pages.Text(note, 9.0);
-  CautionList(pages, report.cautions);
+  for (const std::string& note : plan.notes) {
+    pages.Text(words.Engine(note), 9.0);
+  }
+  CautionList(pages, report.cautions, words);
   return pages.Finish();
 }
 
-Result<std::string> PrintHandout(const PlanReport& report,
-                                 const PlanRequest& request,
-                                 int students,
-                                 const std::string& title,
-                                 AmountUnits units) {
+Result<Paper> PrintHandout(const PlanReport& report,
+                           const PlanRequest& request,
+                           int students,
+                           const std::string& title,
+                           const Words& words) {
   if (students < 1 || students > 500) {
     return Error{ErrorCode::kInvalidArgument, "A class has 1 to 500 places."};
   }
   const PourPlan& plan = report.plan;
-  Pages pages(title.empty() ? "Class" : title);
-  pages.Heading(title.empty() ? "Class: " + request.technique.name : title,
+  Pages pages(title.empty() ? words.Phrase("page", "Class") : title);
+  pages.Heading(title.empty()
+                    ? PutTogether(words.Phrase("page", "Class: %1"),
+                                  {words.Name(request.technique.name)})
+                    : title,
                 16.0);
-  pages.Text(std::to_string(students) + " places, one base coat for all; " +
-             request.technique.what + ".");
-  pages.Heading("The whole batch");
-  CupsTable(pages, plan, 1.0, units);
-  MediumLine(pages, plan, units);
-  pages.Heading("At each place");
-  CupsTable(pages, plan, students, units);
-  pages.Heading("Steps");
+  pages.Text(PutTogether(
+      words.Phrase("page", "Places: %1, one base coat for all; %2."),
+      {std::to_string(students), words.Name(request.technique.what)}));
+  pages.Heading(words.Phrase("page", "The whole batch"));
+  CupsTable(pages, plan, 1.0, words);
+  MediumLine(pages, plan, words);
+  pages.Heading(words.Phrase("page", "At each place"));
+  CupsTable(pages, plan, students, words);
+  pages.Heading(words.Phrase("page", "Steps"));
   int number = 0;
-  for (const char* step :
-       {"Cover the table; tape the back of the canvas; set it on cups and "
-        "level it.",
-        "Stir your cups slowly. Lift the stick and compare with the base coat: "
-        "does it run as fast?",
-        "Slower: ask before adding water; then a few drops, stir, compare "
-        "again. Faster: stir in some of what was kept back.",
-        "As fast as the base coat: stop. Write down the drops.",
-        "Lay the wet base, pour, tilt slowly to all corners.",
-        "Photograph it wet. Leave it level, covered, without draught."}) {
+  for (const std::string& step :
+       {words.Phrase("page",
+                     "Cover the table; tape the back of the canvas; set it on "
+                     "cups and level it."),
+        words.Phrase("page",
+                     "Stir your cups slowly. Lift the stick and compare with "
+                     "the base coat: does it run as fast?"),
+        words.Phrase("page",
+                     "Slower: ask before adding water; then a few drops, stir, "
+                     "compare again. Faster: stir in some of what was kept "
+                     "back."),
+        words.Phrase("page",
+                     "As fast as the base coat: stop. Write down the drops."),
+        words.Phrase("page",
+                     "Lay the wet base, pour, tilt slowly to all corners."),
+        words.Phrase("page",
+                     "Photograph it wet. Leave it level, covered, without "
+                     "draught.")}) {
     pages.Text(std::to_string(++number) + ". " + step);
   }
-  pages.Heading("Your cups", 11.0);
+  pages.Heading(words.Phrase("page", "Your cups"), 11.0);
   std::vector<std::vector<std::string>> rows;
   for (const PlannedCup& cup : plan.cups) {
-    rows.push_back({CupName(cup), "", "", ""});
+    rows.push_back({CupName(cup, words), "", "", ""});
   }
-  pages.Table({{"cup", 60.0, Align::kLeft},
-               {"slower / as fast / faster", 50.0, Align::kLeft},
-               {"drops added", 35.0, Align::kLeft},
-               {"as fast now?", 35.0, Align::kLeft}},
-              rows,
-              9.5,
-              8.0);
-  CautionList(pages, report.cautions);
+  pages.Table(
+      {{words.Phrase("page", "cup"), 60.0, Align::kLeft},
+       {words.Phrase("page", "slower / as fast / faster"), 50.0, Align::kLeft},
+       {words.Phrase("page", "drops added"), 35.0, Align::kLeft},
+       {words.Phrase("page", "as fast now?"), 35.0, Align::kLeft}},
+      rows,
+      9.5,
+      8.0);
+  CautionList(pages, report.cautions, words);
   return pages.Finish();
 }
 
-Result<std::string> PrintReport(const JournalPage& page,
-                                const Board& board,
-                                const std::vector<Photo>& photos) {
+Result<Paper> PrintReport(const JournalPage& page,
+                          const Board& board,
+                          const std::vector<Photo>& photos,
+                          const Words& words) {
   Pages pages(page.line.name);
   pages.Heading(page.line.name, 16.0);
   const BenchJournal& journal = page.session.journal();
   std::string head = FormatUtc(page.line.begun).substr(0, 10);
   if (page.session.room_c()) {
-    head += ", room " + Short(*page.session.room_c()) + " °C";
+    head += ", " + PutTogether(words.Phrase("page", "room %1"),
+                               {words.Temperature(*page.session.room_c())});
   }
   if (journal.pour && journal.pour->humidity_percent) {
-    head += ", " + Short(*journal.pour->humidity_percent) + " % humidity";
+    head += ", " + PutTogether(
+                       words.Phrase("page", "%1 humidity"),
+                       {words.Percent(0.01 * *journal.pour->humidity_percent)});
   }
   if (journal.judged) {
-    head += ", judged " + std::string(PourVerdictName(journal.judged->verdict));
+    head += ", " +
+            PutTogether(words.Phrase("page", "judged %1"),
+                        {words.Name(PourVerdictName(journal.judged->verdict))});
   }
   pages.Text(head);
   DrawPhotos(pages, photos);
-  pages.Heading("Cups");
+  pages.Heading(words.Phrase("page", "Cups"));
   std::vector<std::vector<std::string>> rows;
   for (const BoardCup& cup : board.cups) {
-    std::string ratio = cup.base_coat ? "1 (reference)" : "not measured";
+    std::string ratio = cup.base_coat ? words.Phrase("page", "1 (reference)")
+                                      : words.Phrase("page", "not measured");
     if (cup.comparison && cup.comparison->outcome == Outcome::kMeasured) {
-      ratio = RatioText(cup.comparison->ratio.Ratio(),
+      ratio = RatioText(words,
+                        cup.comparison->ratio.Ratio(),
                         cup.comparison->interval.low,
                         cup.comparison->interval.high);
-      if (cup.before_addition) ratio += ", before the last addition";
+      if (cup.before_addition) {
+        ratio = PutTogether(
+            words.Phrase("page", "%1, before the last addition"), {ratio});
+      }
     }
     const PaintKey& paint = cup.details.paint;
     rows.push_back(
@@ -682,36 +827,49 @@ Result<std::string> PrintReport(const JournalPage& page,
              (paint.brand.empty() || paint.colour.empty() ? "" : " ") +
              paint.colour,
          ratio,
-         Short(cup.details.target_ratio),
-         cup.thinner_ml > 0.0 ? Short(cup.thinner_ml) + " mL" : "-",
-         cup.water_share ? Short(100.0 * *cup.water_share) + " %" : "-"});
+         words.Number(cup.details.target_ratio),
+         cup.thinner_ml > 0.0 ? words.Volume(cup.thinner_ml) : "-",
+         cup.water_share ? words.Percent(*cup.water_share) : "-"});
   }
-  pages.Table({{"cup", 36.0, Align::kLeft},
-               {"paint", 40.0, Align::kLeft},
-               {"flow to the base coat (95 %)", 48.0, Align::kLeft},
-               {"target", 16.0, Align::kRight},
-               {"added", 20.0, Align::kRight},
-               {"water", 20.0, Align::kRight}},
+  pages.Table({{words.Phrase("page", "cup"), 36.0, Align::kLeft},
+               {words.Phrase("page", "paint"), 40.0, Align::kLeft},
+               {words.Phrase("page", "flow to the base coat (95 %)"),
+                46.0,
+                Align::kLeft},
+               {words.Phrase("page", "target"), 16.0, Align::kRight},
+               {words.Phrase("page", "added"), 22.0, Align::kRight},
+               {words.Phrase("page", "water"), 20.0, Align::kRight}},
               rows);
   for (const BoardCup& cup : board.cups) {
-    PathPlot(pages, cup, board.settings.band);
+    PathPlot(pages, cup, board.settings.band, words);
   }
   if (journal.pour) {
     const PourMade& pour = *journal.pour;
-    pages.Heading("Pour");
+    pages.Heading(words.Phrase("page", "Pour"));
     std::string text = FormatUtc(*journal.poured_at).substr(0, 10);
-    if (!pour.technique.empty()) text += ", " + pour.technique;
+    const auto more = [&](const std::string& part) { text += ", " + part; };
+    if (!pour.technique.empty()) more(words.Name(pour.technique));
     if (pour.planned_ml) {
-      text += ", planned " + Short(*pour.planned_ml) + " mL";
+      more(PutTogether(words.Phrase("page", "planned %1"),
+                       {words.Volume(*pour.planned_ml)}));
     }
-    if (pour.used_ml) text += ", used " + Short(*pour.used_ml) + " mL";
-    if (pour.wet_mm) text += ", " + Short(*pour.wet_mm) + " mm wet";
-    if (pour.dry_mm) text += ", " + Short(*pour.dry_mm) + " mm dry";
+    if (pour.used_ml) {
+      more(PutTogether(words.Phrase("page", "used %1"),
+                       {words.Volume(*pour.used_ml)}));
+    }
+    if (pour.wet_mm) {
+      more(PutTogether(words.Phrase("page", "%1 wet"),
+                       {words.Film(*pour.wet_mm)}));
+    }
+    if (pour.dry_mm) {
+      more(PutTogether(words.Phrase("page", "%1 dry"),
+                       {words.Film(*pour.dry_mm)}));
+    }
     pages.Text(text + ".");
     if (!pour.text.empty()) pages.Text(pour.text);
   }
   if (!journal.cells.empty()) {
-    pages.Heading("Cell tests");
+    pages.Heading(words.Phrase("page", "Cell tests"));
     std::vector<std::vector<std::string>> tests;
     for (const BenchJournal::Cells& cells : journal.cells) {
       const CellsTested& test = cells.test;
@@ -719,48 +877,57 @@ Result<std::string> PrintReport(const JournalPage& page,
           test.cup ? page.session.FindCup(*test.cup) : nullptr;
       tests.push_back(
           {cup != nullptr ? cup->details.label : "-",
-           CellsSeenName(test.seen),
-           test.after_s ? Short(*test.after_s) + " s" : "-",
-           test.additive_parts ? "1 : " + Short(*test.additive_parts) : "-",
-           test.ln_ratio ? Short(std::exp(test.ln_ratio->value)) : "-",
+           words.Name(CellsSeenName(test.seen)),
+           test.after_s ? words.Number(*test.after_s) + " s" : "-",
+           test.additive_parts ? "1 : " + words.Number(*test.additive_parts)
+                               : "-",
+           test.ln_ratio ? words.Number(std::exp(test.ln_ratio->value)) : "-",
            test.text});
     }
-    pages.Table({{"cup", 36.0, Align::kLeft},
-                 {"seen", 22.0, Align::kLeft},
-                 {"after", 18.0, Align::kRight},
-                 {"paint : additive", 28.0, Align::kRight},
-                 {"flow", 18.0, Align::kRight},
-                 {"remark", 58.0, Align::kLeft}},
-                tests);
+    pages.Table(
+        {{words.Phrase("page", "cup"), 36.0, Align::kLeft},
+         {words.Phrase("page", "seen"), 34.0, Align::kLeft},
+         {words.Phrase("page", "after"), 18.0, Align::kRight},
+         {words.Phrase("page", "paint : additive"), 28.0, Align::kRight},
+         {words.Phrase("page", "flow"), 18.0, Align::kRight},
+         {words.Phrase("page", "remark"), 46.0, Align::kLeft}},
+        tests);
   }
   if (!page.faults.empty()) {
-    pages.Heading("Seen on it");
+    pages.Heading(words.Phrase("page", "Seen on it"));
     pages.Text(
-        "Causes are those commonly named, held against what was "
-        "measured that day; none is proven by it.",
+        words.Phrase("page",
+                     "Causes are those commonly named, held against what was "
+                     "measured that day; none is proven by it."),
         8.5);
     std::vector<std::vector<std::string>> causes;
     for (const ExplainedFault& fault : page.faults) {
-      std::string what = fault.seen.fault;
-      if (!fault.seen.text.empty()) what += ": " + fault.seen.text;
+      std::string what = words.Name(fault.seen.fault);
+      if (!fault.seen.text.empty()) {
+        what = PutTogether(words.Phrase("page", "%1: %2"),
+                           {what, fault.seen.text});
+      }
       for (const Cause& cause : fault.causes) {
-        causes.push_back(
-            {what, cause.says, StandingName(cause.standing), cause.evidence});
+        causes.push_back({what,
+                          words.Engine(cause.says),
+                          words.Name(StandingName(cause.standing)),
+                          words.Engine(cause.evidence)});
         what.clear();
       }
       if (fault.causes.empty()) causes.push_back({what, "", "", ""});
     }
-    pages.Table({{"fault", 36.0, Align::kLeft},
-                 {"cause", 66.0, Align::kLeft},
-                 {"that day", 26.0, Align::kLeft},
-                 {"measured", 52.0, Align::kLeft}},
+    pages.Table({{words.Phrase("page", "fault"), 36.0, Align::kLeft},
+                 {words.Phrase("page", "cause"), 66.0, Align::kLeft},
+                 {words.Phrase("page", "that day"), 26.0, Align::kLeft},
+                 {words.Phrase("page", "measured"), 52.0, Align::kLeft}},
                 causes,
                 8.5);
   }
   if (!journal.notes.empty()) {
-    pages.Heading("Notes");
+    pages.Heading(words.Phrase("page", "Notes"));
     for (const BenchJournal::Note& note : journal.notes) {
-      pages.Text(FormatUtc(note.at).substr(0, 16) + "  " + note.text);
+      const std::string at = FormatUtc(note.at);
+      pages.Text(at.substr(0, 10) + " " + at.substr(11, 5) + "  " + note.text);
     }
   }
   return pages.Finish();

@@ -1,20 +1,42 @@
 #pragma once
 
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
-#include "app/usecases/amounts.h"
 #include "app/usecases/bench.h"
 #include "app/usecases/journal.h"
 #include "app/usecases/plan_pour.h"
+#include "app/usecases/words.h"
 #include "core/base/result.h"
 
 namespace flowkin {
 
-// What is printed, as the bytes of a PDF 1.5 file on A4. Texts may be any
-// UTF-8.
+/// A picture as 8-bit sRGB rows of width x height x 3 bytes.
+struct Photo {
+  int width = 0;
+  int height = 0;
+  std::vector<std::uint8_t> rgb;
+  std::string caption;
+};
+
+/// Pages of A4 that are drawn already. Texts on them may be any UTF-8.
+class Paper {
+ public:
+  struct Sheets;  ///< what they are drawn on
+  explicit Paper(std::shared_ptr<const Sheets> sheets);
+
+  int pages() const;
+  /// The bytes of a PDF 1.5 file.
+  Result<std::string> Pdf() const;
+  /// One page, from 0 on, as the file shows it.
+  Result<Photo> Picture(int page, int width_px) const;
+
+ private:
+  std::shared_ptr<const Sheets> sheets_;
+};
 
 /// What stands on a jar.
 struct BatchLabel {
@@ -43,34 +65,29 @@ struct CodeMatrix {
 };
 Result<CodeMatrix> MakeCode(const std::string& text);
 
-/// Labels of 90 x 55 mm, ten to a page, with marks to cut along.
-Result<std::string> PrintLabels(const std::vector<BatchLabel>& labels);
+/// Labels of 90 x 53.4 mm, ten to a page, with lines to cut along. What the
+/// codes hold is the same in every language.
+Result<Paper> PrintLabels(const std::vector<BatchLabel>& labels,
+                          const Words& words);
 
 /// The plan with empty columns to be filled in by hand at the bench.
-Result<std::string> PrintBenchSheet(const PlanReport& report,
-                                    const PlanRequest& request,
-                                    AmountUnits units);
+Result<Paper> PrintBenchSheet(const PlanReport& report,
+                              const PlanRequest& request,
+                              const Words& words);
 
 /// One reference, `students` places: the class batch, a place's share, steps,
 /// cautions. `report` is the plan for all of them.
-Result<std::string> PrintHandout(const PlanReport& report,
-                                 const PlanRequest& request,
-                                 int students,
-                                 const std::string& title,
-                                 AmountUnits units);
-
-/// A photo as 8-bit sRGB rows of width x height x 3 bytes.
-struct Photo {
-  int width = 0;
-  int height = 0;
-  std::vector<std::uint8_t> rgb;
-  std::string caption;
-};
+Result<Paper> PrintHandout(const PlanReport& report,
+                           const PlanRequest& request,
+                           int students,
+                           const std::string& title,
+                           const Words& words);
 
 /// One day with its photos, cups, paths to the match, pour and faults. Photos
 /// are shown in the order given.
-Result<std::string> PrintReport(const JournalPage& page,
-                                const Board& board,
-                                const std::vector<Photo>& photos);
+Result<Paper> PrintReport(const JournalPage& page,
+                          const Board& board,
+                          const std::vector<Photo>& photos,
+                          const Words& words);
 
 }  // namespace flowkin

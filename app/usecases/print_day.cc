@@ -4,6 +4,7 @@
 
 #include "app/usecases/label_document.h"
 #include "app/usecases/load_photo.h"
+#include "app/usecases/sentence.h"
 
 namespace flowkin {
 
@@ -63,7 +64,7 @@ std::vector<BatchLabel> LabelsOf(const DayAtBench& day) {
   return labels;
 }
 
-DayPhotos PhotosOf(const JournalPage& page) {
+DayPhotos PhotosOf(const JournalPage& page, const Words& words) {
   constexpr int kMost_px = 1600;  // about 220 to the inch across the page
   DayPhotos photos;
   const auto add = [&](const std::string& path,
@@ -74,18 +75,23 @@ DayPhotos PhotosOf(const JournalPage& page) {
       photos.lost.push_back(photo.error().message);
       return;
     }
-    if (!text.empty()) caption += ": " + text;
+    if (!text.empty()) {
+      caption = PutTogether(words.Phrase("page", "%1: %2"), {caption, text});
+    }
     photo->caption = std::move(caption);
     photos.photos.push_back(*std::move(photo));
   };
   const BenchJournal& journal = page.session.journal();
   for (const BenchJournal::Photo& kept : journal.photos) {
-    add(kept.photo.path, PhotoKindName(kept.photo.kind), kept.photo.text);
+    add(kept.photo.path,
+        words.Name(PhotoKindName(kept.photo.kind)),
+        kept.photo.text);
   }
   for (const BenchJournal::Cells& kept : journal.cells) {
     if (!kept.test.photo.empty()) {
       add(kept.test.photo,
-          std::string("cell test, ") + CellsSeenName(kept.test.seen),
+          PutTogether(words.Phrase("page", "cell test, %1"),
+                      {words.Name(CellsSeenName(kept.test.seen))}),
           kept.test.text);
     }
   }

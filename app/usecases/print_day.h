@@ -24,6 +24,6 @@ struct DayPhotos {
   std::vector<Photo> photos;
   std::vector<std::string> lost;  ///< a sentence for each that cannot be read
 };
-DayPhotos PhotosOf(const JournalPage& page);
+DayPhotos PhotosOf(const JournalPage& page, const Words& words);
 
 }  // namespace flowkin

@@ -15,5 +15,8 @@ inline constexpr double kGramsPerOunce = kGramsPerPound / 16.0;
 constexpr double CelsiusFromFahrenheit(double fahrenheit) {
   return (fahrenheit - 32.0) / 1.8;
 }
+constexpr double FahrenheitFromCelsius(double celsius) {
+  return 1.8 * celsius + 32.0;
+}
 
 }  // namespace flowkin

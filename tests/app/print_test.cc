@@ -22,6 +22,7 @@ namespace {
 using nlohmann::json;
 using ::testing::ContainsRegex;
 using ::testing::HasSubstr;
+using ::testing::Not;
 
 /// Standard output of a shell command, which must succeed.
 std::string Shell(const std::string& command) {
@@ -142,6 +143,104 @@ TEST(Print, BenchSheetHoldsThePlansNumbers) {
   EXPECT_THAT(text, HasSubstr(words));
   EXPECT_THAT(text, HasSubstr("Follow the"));
 }
+
+/// Words that reach beyond the printed margins of 15 mm, in points.
+int WordsOutside(const std::string& pdf) {
+  constexpr double kMargin_pt = 15.0 / 25.4 * 72.0 - 1.0;
+  const std::string boxes = Shell("pdftotext -bbox '" + pdf + "' -");
+  const std::regex word(
+      "<word xMin=\"([0-9.]+)\" yMin=\"([0-9.]+)\" xMax=\"([0-9.]+)\" "
+      "yMax=\"([0-9.]+)\">");
+  int outside = 0;
+  int words = 0;
+  for (std::sregex_iterator found(boxes.begin(), boxes.end(), word), end;
+       found != end;
+       ++found, ++words) {
+    if (std::stod((*found)[1]) < kMargin_pt ||
+        std::stod((*found)[2]) < kMargin_pt ||
+        std::stod((*found)[3]) > 595.28 - kMargin_pt ||
+        std::stod((*found)[4]) > 841.89 - kMargin_pt) {
+      ++outside;
+    }
+  }
+  EXPECT_GT(words, 20);
+  return outside;
+}
+
+struct InLanguage {
+  const char* code;
+  std::vector<const char*> sheet;
+  std::vector<const char*> handout;
+  std::vector<const char*> label;
+};
+class PrintLanguages : public ::testing::TestWithParam<InLanguage> {};
+
+// No page mixes languages: none of the words that head the English ones is
+// left, and the numbers have her decimal sign.
+TEST_P(PrintLanguages, EveryPageIsInOneLanguage) {
+  const InLanguage& in = GetParam();
+  const std::string folder = ScratchFolder();
+  WriteFile(folder + "/plan.json", kPlan);
+  const std::string pdf = folder + "/page.pdf";
+  const auto print = [&](std::vector<std::string> what, const char* given) {
+    what.insert(what.begin(), "print");
+    for (const char* more : {"--language", in.code, "--out", pdf.c_str()}) {
+      what.emplace_back(more);
+    }
+    const FlowkinRun run = RunFlowkin(what, given);
+    EXPECT_EQ(run.status, 0) << run.err;
+    EXPECT_EQ(WordsOutside(pdf), 0) << what[1];
+    return TextOf(pdf);
+  };
+  const auto check = [&](const std::string& text,
+                         const std::vector<const char*>& words) {
+    for (const char* word : words) EXPECT_THAT(text, HasSubstr(word));
+    EXPECT_THAT(text,
+                Not(ContainsRegex("base coat|water|keep back|weight|"
+                                  "colour|mixed|varnish|the ")));
+    EXPECT_THAT(text, Not(ContainsRegex("[0-9][.][0-9]")));
+  };
+  check(print({"sheet", "--file", folder + "/plan.json"}, ""), in.sheet);
+  check(print({"handout", "--file", folder + "/plan.json"}, ""), in.handout);
+  json label = json::parse(kLabel);
+  label["mix"] = "1 : 1";
+  label["hazard"] = "Paint: follow its label. No food container.";
+  check(print({"labels"}, label.dump().c_str()), in.label);
+  // What the code holds is for machines and the same everywhere.
+  const json scanned = json::parse(CodesOf(pdf), nullptr, false);
+  EXPECT_EQ(scanned["role"], "colour");
+  EXPECT_EQ(scanned["volume_ml"], 138.4);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Both,
+    PrintLanguages,
+    ::testing::Values(
+        InLanguage{"de",
+                   {"Blatt für den Tisch: Wischen",
+                    "383 ml auf der Leinwand",
+                    "1,65 mm nass",
+                    "Grundfarbe",
+                    "Gewicht"},
+                   {"Kurs: Wischen", "An jedem Platz", "Deine Becher"},
+                   {"Farbe, Grüne Werft",
+                    "Wasser 8,5 ml, 6,14 %",
+                    "1,05 (0,97 bis 1,14)",
+                    "bei 21,5 °C",
+                    "gemischt 2026-03-01"}},
+        InLanguage{"fr",
+                   {"Feuille d’établi : balayage",
+                    "383 mL sur la toile",
+                    "1,65 mm mouillé",
+                    "couche de base",
+                    "poids"},
+                   {"Cours : balayage", "À chaque place", "Vos gobelets"},
+                   {"couleur, Grüne Werft",
+                    "eau 8,5 mL, 6,14 %",
+                    "1,05 (0,97 à 1,14)",
+                    "à 21,5 °C",
+                    "mélangé 2026-03-01"}}),
+    [](const auto& language) { return std::string(language.param.code); });
 
 TEST(Print, HandoutSharesTheBatchAmongThePlaces) {
   const std::string folder = ScratchFolder();
@@ -300,6 +399,10 @@ INSTANTIATE_TEST_SUITE_P(
     PrintBadCalls,
     ::testing::Values(
         BadCall{"NoKind", {"print"}, "", 2},
+        BadCall{"NoSuchLanguage",
+                {"print", "labels", "--out", kOut, "--language", "xx"},
+                kLabel,
+                2},
         BadCall{"NoFile", {"print", "labels"}, kLabel, 2},
         BadCall{"NoName", {"print", "labels", "--out", kOut}, "{}", 4},
         BadCall{"NoLabels",

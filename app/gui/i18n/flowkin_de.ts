@@ -1120,12 +1120,12 @@
             <translation>Dokument (JSON)</translation>
         </message>
         <message>
-            <source>A file of the same name is replaced. Printed pages are in English.</source>
-            <translation>Eine Datei gleichen Namens wird ersetzt. Die gedruckten Seiten sind englisch.</translation>
-        </message>
-        <message>
             <source>Choose another folder …</source>
             <translation>Anderen Ordner wählen …</translation>
+        </message>
+        <message>
+            <source>A file of the same name is replaced.</source>
+            <translation>Eine Datei gleichen Namens wird ersetzt.</translation>
         </message>
     </context>
     <context>
@@ -2764,6 +2764,82 @@
             <source>This medium is hardly thinner than the target and cannot bring the cup there; use water or a thinner one.</source>
             <translation>Dieses Medium ist kaum dünner als das Ziel und kann den Becher nicht dorthin bringen; Wasser oder ein dünneres nehmen.</translation>
         </message>
+        <message>
+            <source>activator</source>
+            <translation>Aktivator</translation>
+        </message>
+        <message>
+            <source>against</source>
+            <translation>spricht dagegen</translation>
+        </message>
+        <message>
+            <source>base coat</source>
+            <translation>Grundfarbe</translation>
+        </message>
+        <message>
+            <source>blob</source>
+            <translation>zu dick, ein Klecks</translation>
+        </message>
+        <message>
+            <source>cells</source>
+            <translation>Zellen</translation>
+        </message>
+        <message>
+            <source>colour</source>
+            <translation>Farbe</translation>
+        </message>
+        <message>
+            <source>drowned</source>
+            <translation>zu dünn, ertrunken</translation>
+        </message>
+        <message>
+            <source>dry</source>
+            <translation>trocken</translation>
+        </message>
+        <message>
+            <source>fair</source>
+            <translation>mittel</translation>
+        </message>
+        <message>
+            <source>fits</source>
+            <translation>passt</translation>
+        </message>
+        <message>
+            <source>good</source>
+            <translation>gut</translation>
+        </message>
+        <message>
+            <source>lacing</source>
+            <translation>Spitzenmuster</translation>
+        </message>
+        <message>
+            <source>later</source>
+            <translation>später</translation>
+        </message>
+        <message>
+            <source>medium</source>
+            <translation>Medium</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>nichts</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <translation>nicht gemessen</translation>
+        </message>
+        <message>
+            <source>poor</source>
+            <translation>schlecht</translation>
+        </message>
+        <message>
+            <source>wet</source>
+            <translation>nass</translation>
+        </message>
+        <message>
+            <source>Paint: follow its label. No food container.</source>
+            <translation>Farbe: ihr Etikett beachten. Kein Gefäß für Essen.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::BenchBoard</name>
@@ -3663,6 +3739,356 @@
         <message>
             <source>To the bench</source>
             <translation>Zum Tisch</translation>
+        </message>
+    </context>
+    <context>
+        <name>PageSight</name>
+        <message>
+            <source>Save as %1</source>
+            <translation>Als %1 speichern</translation>
+        </message>
+        <message>
+            <source>Page before</source>
+            <translation>Seite davor</translation>
+        </message>
+        <message>
+            <source>Next page</source>
+            <translation>Nächste Seite</translation>
+        </message>
+        <message>
+            <source>Whole page</source>
+            <translation>Ganze Seite</translation>
+        </message>
+        <message>
+            <source>Larger</source>
+            <translation>Größer</translation>
+        </message>
+        <message>
+            <source>Put it away</source>
+            <translation>Weglegen</translation>
+        </message>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>Seite %1 von %2</translation>
+        </message>
+        <message>
+            <source>The page as it will be printed</source>
+            <translation>Die Seite, wie sie gedruckt wird</translation>
+        </message>
+    </context>
+    <context>
+        <name>page</name>
+        <message>
+            <source>%1 (%2 to %3)</source>
+            <translation>%1 (%2 bis %3)</translation>
+        </message>
+        <message>
+            <source>water %1</source>
+            <translation>Wasser %1</translation>
+        </message>
+        <message>
+            <source>flow %1</source>
+            <translation>Fließen %1</translation>
+        </message>
+        <message>
+            <source>to the base coat of %1</source>
+            <translation>zur Grundfarbe vom %1</translation>
+        </message>
+        <message>
+            <source>at %1</source>
+            <translation>bei %1</translation>
+        </message>
+        <message>
+            <source>mixed %1.</source>
+            <translation>gemischt %1.</translation>
+        </message>
+        <message>
+            <source>%1 (activator)</source>
+            <translation>%1 (Aktivator)</translation>
+        </message>
+        <message>
+            <source>cup</source>
+            <translation>Becher</translation>
+        </message>
+        <message>
+            <source>paint</source>
+            <translation>Farbe</translation>
+        </message>
+        <message>
+            <source>medium</source>
+            <translation>Medium</translation>
+        </message>
+        <message>
+            <source>additive</source>
+            <translation>Zusatz</translation>
+        </message>
+        <message>
+            <source>mix</source>
+            <translation>Mischung</translation>
+        </message>
+        <message>
+            <source>keep back</source>
+            <translation>aufheben</translation>
+        </message>
+        <message>
+            <source>Make %1 of medium: %2 (%3) of base and %4 (%5) of varnish. Fold it, strain it, let it rest.</source>
+            <translation>%1 Medium machen: %2 (%3) Basis und %4 (%5) Lack. Unterheben, sieben, ruhen lassen.</translation>
+        </message>
+        <message>
+            <source>Mind</source>
+            <translation>Achtung</translation>
+        </message>
+        <message>
+            <source>%1: flow against the base coat, test by test</source>
+            <translation>%1: Fließen gegen die Grundfarbe, Test für Test</translation>
+        </message>
+        <message>
+            <source>%1 added</source>
+            <translation>%1 zugegeben</translation>
+        </message>
+        <message>
+            <source>Labels</source>
+            <translation>Etiketten</translation>
+        </message>
+        <message>
+            <source>Bench sheet</source>
+            <translation>Blatt für den Tisch</translation>
+        </message>
+        <message>
+            <source>Bench sheet: %1</source>
+            <translation>Blatt für den Tisch: %1</translation>
+        </message>
+        <message>
+            <source>Pictures: %1; %2 painted, %3 on the canvas, %4 wet, %5 dry.</source>
+            <translation>Bilder: %1; %2 bemalt, %3 auf der Leinwand, %4 nass, %5 trocken.</translation>
+        </message>
+        <message>
+            <source>First mixes</source>
+            <translation>Erste Mischungen</translation>
+        </message>
+        <message>
+            <source>At the bench</source>
+            <translation>Am Tisch</translation>
+        </message>
+        <message>
+            <source>water</source>
+            <translation>Wasser</translation>
+        </message>
+        <message>
+            <source>match, time</source>
+            <translation>passt, Uhrzeit</translation>
+        </message>
+        <message>
+            <source>Room ______ %1   humidity ______ %   rested ______ min   strained yes / no   date ____________</source>
+            <translation>Raum ______ %1   Luftfeuchte ______ %   geruht ______ min   gesiebt ja / nein   Tag ____________</translation>
+        </message>
+        <message>
+            <source>To have ready</source>
+            <translation>Bereitzulegen</translation>
+        </message>
+        <message>
+            <source>what</source>
+            <translation>was</translation>
+        </message>
+        <message>
+            <source>volume</source>
+            <translation>Volumen</translation>
+        </message>
+        <message>
+            <source>weight</source>
+            <translation>Gewicht</translation>
+        </message>
+        <message>
+            <source>to buy</source>
+            <translation>zu kaufen</translation>
+        </message>
+        <message>
+            <source>Class</source>
+            <translation>Kurs</translation>
+        </message>
+        <message>
+            <source>Class: %1</source>
+            <translation>Kurs: %1</translation>
+        </message>
+        <message>
+            <source>Places: %1, one base coat for all; %2.</source>
+            <translation>Plätze: %1, eine Grundfarbe für alle; %2.</translation>
+        </message>
+        <message>
+            <source>The whole batch</source>
+            <translation>Alles zusammen</translation>
+        </message>
+        <message>
+            <source>At each place</source>
+            <translation>An jedem Platz</translation>
+        </message>
+        <message>
+            <source>Steps</source>
+            <translation>Schritte</translation>
+        </message>
+        <message>
+            <source>Cover the table; tape the back of the canvas; set it on cups and level it.</source>
+            <translation>Den Tisch abdecken; die Leinwand hinten abkleben; auf Becher stellen und ausrichten.</translation>
+        </message>
+        <message>
+            <source>Stir your cups slowly. Lift the stick and compare with the base coat: does it run as fast?</source>
+            <translation>Die Becher langsam rühren. Den Stab heben und mit der Grundfarbe vergleichen: Läuft es so schnell?</translation>
+        </message>
+        <message>
+            <source>Slower: ask before adding water; then a few drops, stir, compare again. Faster: stir in some of what was kept back.</source>
+            <translation>Langsamer: vor dem Wasser fragen; dann ein paar Tropfen, rühren, wieder vergleichen. Schneller: etwas vom Aufgehobenen einrühren.</translation>
+        </message>
+        <message>
+            <source>As fast as the base coat: stop. Write down the drops.</source>
+            <translation>So schnell wie die Grundfarbe: aufhören. Die Tropfen aufschreiben.</translation>
+        </message>
+        <message>
+            <source>Lay the wet base, pour, tilt slowly to all corners.</source>
+            <translation>Den nassen Grund legen, gießen, langsam in alle Ecken kippen.</translation>
+        </message>
+        <message>
+            <source>Photograph it wet. Leave it level, covered, without draught.</source>
+            <translation>Nass fotografieren. Waagerecht, abgedeckt und ohne Zug liegen lassen.</translation>
+        </message>
+        <message>
+            <source>Your cups</source>
+            <translation>Deine Becher</translation>
+        </message>
+        <message>
+            <source>slower / as fast / faster</source>
+            <translation>langsamer / gleich / schneller</translation>
+        </message>
+        <message>
+            <source>drops added</source>
+            <translation>Tropfen zugegeben</translation>
+        </message>
+        <message>
+            <source>as fast now?</source>
+            <translation>jetzt so schnell?</translation>
+        </message>
+        <message>
+            <source>room %1</source>
+            <translation>Raum %1</translation>
+        </message>
+        <message>
+            <source>%1 humidity</source>
+            <translation>%1 Luftfeuchte</translation>
+        </message>
+        <message>
+            <source>judged %1</source>
+            <translation>beurteilt: %1</translation>
+        </message>
+        <message>
+            <source>Cups</source>
+            <translation>Becher</translation>
+        </message>
+        <message>
+            <source>1 (reference)</source>
+            <translation>1 (Vergleich)</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <translation>nicht gemessen</translation>
+        </message>
+        <message>
+            <source>%1, before the last addition</source>
+            <translation>%1, vor der letzten Zugabe</translation>
+        </message>
+        <message>
+            <source>flow to the base coat (95 %)</source>
+            <translation>Fließen zur Grundfarbe (95 %)</translation>
+        </message>
+        <message>
+            <source>target</source>
+            <translation>Ziel</translation>
+        </message>
+        <message>
+            <source>added</source>
+            <translation>dazu</translation>
+        </message>
+        <message>
+            <source>Pour</source>
+            <translation>Guss</translation>
+        </message>
+        <message>
+            <source>planned %1</source>
+            <translation>geplant %1</translation>
+        </message>
+        <message>
+            <source>used %1</source>
+            <translation>verbraucht %1</translation>
+        </message>
+        <message>
+            <source>%1 wet</source>
+            <translation>%1 nass</translation>
+        </message>
+        <message>
+            <source>%1 dry</source>
+            <translation>%1 trocken</translation>
+        </message>
+        <message>
+            <source>Cell tests</source>
+            <translation>Zelltests</translation>
+        </message>
+        <message>
+            <source>seen</source>
+            <translation>gesehen</translation>
+        </message>
+        <message>
+            <source>after</source>
+            <translation>nach</translation>
+        </message>
+        <message>
+            <source>paint : additive</source>
+            <translation>Farbe : Zusatz</translation>
+        </message>
+        <message>
+            <source>flow</source>
+            <translation>Fließen</translation>
+        </message>
+        <message>
+            <source>remark</source>
+            <translation>Bemerkung</translation>
+        </message>
+        <message>
+            <source>Seen on it</source>
+            <translation>Darauf zu sehen</translation>
+        </message>
+        <message>
+            <source>Causes are those commonly named, held against what was measured that day; none is proven by it.</source>
+            <translation>Ursachen, wie sie gewöhnlich genannt werden, verglichen mit dem, was an dem Tag gemessen wurde; bewiesen ist damit keine.</translation>
+        </message>
+        <message>
+            <source>fault</source>
+            <translation>Fehler</translation>
+        </message>
+        <message>
+            <source>cause</source>
+            <translation>Ursache</translation>
+        </message>
+        <message>
+            <source>that day</source>
+            <translation>an dem Tag</translation>
+        </message>
+        <message>
+            <source>measured</source>
+            <translation>gemessen</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>Notizen</translation>
+        </message>
+        <message>
+            <source>cell test, %1</source>
+            <translation>Zelltest, %1</translation>
+        </message>
+        <message>
+            <source>%1 mL</source>
+            <translation>%1 ml</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
         </message>
     </context>
 </TS>

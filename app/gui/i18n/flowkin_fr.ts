@@ -1120,12 +1120,12 @@
             <translation>Document (JSON)</translation>
         </message>
         <message>
-            <source>A file of the same name is replaced. Printed pages are in English.</source>
-            <translation>Un fichier du même nom est remplacé. Les pages imprimées sont en anglais.</translation>
-        </message>
-        <message>
             <source>Choose another folder …</source>
             <translation>Choisir un autre dossier …</translation>
+        </message>
+        <message>
+            <source>A file of the same name is replaced.</source>
+            <translation>Un fichier du même nom est remplacé.</translation>
         </message>
     </context>
     <context>
@@ -2764,6 +2764,82 @@
             <source>This medium is hardly thinner than the target and cannot bring the cup there; use water or a thinner one.</source>
             <translation>Ce médium est à peine plus fluide que le but et ne peut y amener le gobelet ; prenez de l’eau ou un plus fluide.</translation>
         </message>
+        <message>
+            <source>activator</source>
+            <translation>activateur</translation>
+        </message>
+        <message>
+            <source>against</source>
+            <translation>parle contre</translation>
+        </message>
+        <message>
+            <source>base coat</source>
+            <translation>couche de base</translation>
+        </message>
+        <message>
+            <source>blob</source>
+            <translation>trop épais, un pâté</translation>
+        </message>
+        <message>
+            <source>cells</source>
+            <translation>cellules</translation>
+        </message>
+        <message>
+            <source>colour</source>
+            <translation>couleur</translation>
+        </message>
+        <message>
+            <source>drowned</source>
+            <translation>trop fluide, noyé</translation>
+        </message>
+        <message>
+            <source>dry</source>
+            <translation>sec</translation>
+        </message>
+        <message>
+            <source>fair</source>
+            <translation>moyen</translation>
+        </message>
+        <message>
+            <source>fits</source>
+            <translation>va avec</translation>
+        </message>
+        <message>
+            <source>good</source>
+            <translation>bon</translation>
+        </message>
+        <message>
+            <source>lacing</source>
+            <translation>dentelle</translation>
+        </message>
+        <message>
+            <source>later</source>
+            <translation>plus tard</translation>
+        </message>
+        <message>
+            <source>medium</source>
+            <translation>médium</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>rien</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <translation>non mesuré</translation>
+        </message>
+        <message>
+            <source>poor</source>
+            <translation>mauvais</translation>
+        </message>
+        <message>
+            <source>wet</source>
+            <translation>mouillé</translation>
+        </message>
+        <message>
+            <source>Paint: follow its label. No food container.</source>
+            <translation>Peinture : suivre son étiquette. Pas un récipient alimentaire.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::BenchBoard</name>
@@ -3663,6 +3739,356 @@
         <message>
             <source>To the bench</source>
             <translation>À l’établi</translation>
+        </message>
+    </context>
+    <context>
+        <name>PageSight</name>
+        <message>
+            <source>Save as %1</source>
+            <translation>Enregistrer sous %1</translation>
+        </message>
+        <message>
+            <source>Page before</source>
+            <translation>Page précédente</translation>
+        </message>
+        <message>
+            <source>Next page</source>
+            <translation>Page suivante</translation>
+        </message>
+        <message>
+            <source>Whole page</source>
+            <translation>Page entière</translation>
+        </message>
+        <message>
+            <source>Larger</source>
+            <translation>Plus grand</translation>
+        </message>
+        <message>
+            <source>Put it away</source>
+            <translation>Ranger</translation>
+        </message>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>Page %1 sur %2</translation>
+        </message>
+        <message>
+            <source>The page as it will be printed</source>
+            <translation>La page telle qu’elle sera imprimée</translation>
+        </message>
+    </context>
+    <context>
+        <name>page</name>
+        <message>
+            <source>%1 (%2 to %3)</source>
+            <translation>%1 (%2 à %3)</translation>
+        </message>
+        <message>
+            <source>water %1</source>
+            <translation>eau %1</translation>
+        </message>
+        <message>
+            <source>flow %1</source>
+            <translation>écoul. %1</translation>
+        </message>
+        <message>
+            <source>to the base coat of %1</source>
+            <translation>face à la couche de base du %1</translation>
+        </message>
+        <message>
+            <source>at %1</source>
+            <translation>à %1</translation>
+        </message>
+        <message>
+            <source>mixed %1.</source>
+            <translation>mélangé %1.</translation>
+        </message>
+        <message>
+            <source>%1 (activator)</source>
+            <translation>%1 (activateur)</translation>
+        </message>
+        <message>
+            <source>cup</source>
+            <translation>gobelet</translation>
+        </message>
+        <message>
+            <source>paint</source>
+            <translation>peinture</translation>
+        </message>
+        <message>
+            <source>medium</source>
+            <translation>médium</translation>
+        </message>
+        <message>
+            <source>additive</source>
+            <translation>additif</translation>
+        </message>
+        <message>
+            <source>mix</source>
+            <translation>mélange</translation>
+        </message>
+        <message>
+            <source>keep back</source>
+            <translation>garder</translation>
+        </message>
+        <message>
+            <source>Make %1 of medium: %2 (%3) of base and %4 (%5) of varnish. Fold it, strain it, let it rest.</source>
+            <translation>Faire %1 de médium : %2 (%3) de base et %4 (%5) de vernis. Mélanger doucement, filtrer, laisser reposer.</translation>
+        </message>
+        <message>
+            <source>Mind</source>
+            <translation>Attention</translation>
+        </message>
+        <message>
+            <source>%1: flow against the base coat, test by test</source>
+            <translation>%1 : écoulement face à la couche de base, test par test</translation>
+        </message>
+        <message>
+            <source>%1 added</source>
+            <translation>%1 ajoutés</translation>
+        </message>
+        <message>
+            <source>Labels</source>
+            <translation>Étiquettes</translation>
+        </message>
+        <message>
+            <source>Bench sheet</source>
+            <translation>Feuille d’établi</translation>
+        </message>
+        <message>
+            <source>Bench sheet: %1</source>
+            <translation>Feuille d’établi : %1</translation>
+        </message>
+        <message>
+            <source>Pictures: %1; %2 painted, %3 on the canvas, %4 wet, %5 dry.</source>
+            <translation>Tableaux : %1 ; %2 peints, %3 sur la toile, %4 mouillé, %5 sec.</translation>
+        </message>
+        <message>
+            <source>First mixes</source>
+            <translation>Premiers mélanges</translation>
+        </message>
+        <message>
+            <source>At the bench</source>
+            <translation>À l’établi</translation>
+        </message>
+        <message>
+            <source>water</source>
+            <translation>eau</translation>
+        </message>
+        <message>
+            <source>match, time</source>
+            <translation>accord, heure</translation>
+        </message>
+        <message>
+            <source>Room ______ %1   humidity ______ %   rested ______ min   strained yes / no   date ____________</source>
+            <translation>Pièce ______ %1   humidité ______ %   repos ______ min   filtré oui / non   date ____________</translation>
+        </message>
+        <message>
+            <source>To have ready</source>
+            <translation>À préparer</translation>
+        </message>
+        <message>
+            <source>what</source>
+            <translation>quoi</translation>
+        </message>
+        <message>
+            <source>volume</source>
+            <translation>volume</translation>
+        </message>
+        <message>
+            <source>weight</source>
+            <translation>poids</translation>
+        </message>
+        <message>
+            <source>to buy</source>
+            <translation>à acheter</translation>
+        </message>
+        <message>
+            <source>Class</source>
+            <translation>Cours</translation>
+        </message>
+        <message>
+            <source>Class: %1</source>
+            <translation>Cours : %1</translation>
+        </message>
+        <message>
+            <source>Places: %1, one base coat for all; %2.</source>
+            <translation>Places : %1, une couche de base pour tous ; %2.</translation>
+        </message>
+        <message>
+            <source>The whole batch</source>
+            <translation>Le tout</translation>
+        </message>
+        <message>
+            <source>At each place</source>
+            <translation>À chaque place</translation>
+        </message>
+        <message>
+            <source>Steps</source>
+            <translation>Étapes</translation>
+        </message>
+        <message>
+            <source>Cover the table; tape the back of the canvas; set it on cups and level it.</source>
+            <translation>Couvrir la table ; protéger le dos de la toile ; la poser sur des gobelets, de niveau.</translation>
+        </message>
+        <message>
+            <source>Stir your cups slowly. Lift the stick and compare with the base coat: does it run as fast?</source>
+            <translation>Remuer lentement les gobelets. Lever le bâtonnet et comparer à la couche de base : coule-t-elle aussi vite ?</translation>
+        </message>
+        <message>
+            <source>Slower: ask before adding water; then a few drops, stir, compare again. Faster: stir in some of what was kept back.</source>
+            <translation>Plus lent : demander avant d’ajouter de l’eau ; puis quelques gouttes, remuer, comparer encore. Plus vite : remettre un peu de ce qui fut gardé.</translation>
+        </message>
+        <message>
+            <source>As fast as the base coat: stop. Write down the drops.</source>
+            <translation>Aussi vite que la couche de base : arrêter. Noter les gouttes.</translation>
+        </message>
+        <message>
+            <source>Lay the wet base, pour, tilt slowly to all corners.</source>
+            <translation>Poser le fond mouillé, verser, incliner lentement vers tous les coins.</translation>
+        </message>
+        <message>
+            <source>Photograph it wet. Leave it level, covered, without draught.</source>
+            <translation>Photographier mouillé. Laisser à plat, couvert, sans courant d’air.</translation>
+        </message>
+        <message>
+            <source>Your cups</source>
+            <translation>Vos gobelets</translation>
+        </message>
+        <message>
+            <source>slower / as fast / faster</source>
+            <translation>plus lent / égal / plus vite</translation>
+        </message>
+        <message>
+            <source>drops added</source>
+            <translation>gouttes ajoutées</translation>
+        </message>
+        <message>
+            <source>as fast now?</source>
+            <translation>aussi vite ?</translation>
+        </message>
+        <message>
+            <source>room %1</source>
+            <translation>pièce %1</translation>
+        </message>
+        <message>
+            <source>%1 humidity</source>
+            <translation>%1 d’humidité</translation>
+        </message>
+        <message>
+            <source>judged %1</source>
+            <translation>jugé %1</translation>
+        </message>
+        <message>
+            <source>Cups</source>
+            <translation>Gobelets</translation>
+        </message>
+        <message>
+            <source>1 (reference)</source>
+            <translation>1 (référence)</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <translation>non mesuré</translation>
+        </message>
+        <message>
+            <source>%1, before the last addition</source>
+            <translation>%1, avant le dernier ajout</translation>
+        </message>
+        <message>
+            <source>flow to the base coat (95 %)</source>
+            <translation>écoulement / couche de base (95 %)</translation>
+        </message>
+        <message>
+            <source>target</source>
+            <translation>visé</translation>
+        </message>
+        <message>
+            <source>added</source>
+            <translation>ajouté</translation>
+        </message>
+        <message>
+            <source>Pour</source>
+            <translation>Coulage</translation>
+        </message>
+        <message>
+            <source>planned %1</source>
+            <translation>prévu %1</translation>
+        </message>
+        <message>
+            <source>used %1</source>
+            <translation>utilisé %1</translation>
+        </message>
+        <message>
+            <source>%1 wet</source>
+            <translation>%1 mouillé</translation>
+        </message>
+        <message>
+            <source>%1 dry</source>
+            <translation>%1 sec</translation>
+        </message>
+        <message>
+            <source>Cell tests</source>
+            <translation>Tests de cellules</translation>
+        </message>
+        <message>
+            <source>seen</source>
+            <translation>vu</translation>
+        </message>
+        <message>
+            <source>after</source>
+            <translation>après</translation>
+        </message>
+        <message>
+            <source>paint : additive</source>
+            <translation>peinture : additif</translation>
+        </message>
+        <message>
+            <source>flow</source>
+            <translation>écoul.</translation>
+        </message>
+        <message>
+            <source>remark</source>
+            <translation>remarque</translation>
+        </message>
+        <message>
+            <source>Seen on it</source>
+            <translation>Vu dessus</translation>
+        </message>
+        <message>
+            <source>Causes are those commonly named, held against what was measured that day; none is proven by it.</source>
+            <translation>Causes communément citées, comparées à ce qui fut mesuré ce jour-là ; aucune n’en est prouvée.</translation>
+        </message>
+        <message>
+            <source>fault</source>
+            <translation>défaut</translation>
+        </message>
+        <message>
+            <source>cause</source>
+            <translation>cause</translation>
+        </message>
+        <message>
+            <source>that day</source>
+            <translation>ce jour-là</translation>
+        </message>
+        <message>
+            <source>measured</source>
+            <translation>mesuré</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>Notes</translation>
+        </message>
+        <message>
+            <source>cell test, %1</source>
+            <translation>test de cellules, %1</translation>
+        </message>
+        <message>
+            <source>%1 mL</source>
+            <translation>%1 mL</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1 : %2</translation>
         </message>
     </context>
 </TS>

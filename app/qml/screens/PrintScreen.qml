@@ -3,7 +3,8 @@ import QtQuick.Dialogs
 import QtQuick.Layouts
 import Flowkin
 
-// Pages for the shelf, the table and the class, and the journal as files.
+// Pages for the shelf, the table and the class, and the journal as files. A page
+// is looked at before it is written.
 ScrollPage {
     id: screen
 
@@ -45,6 +46,8 @@ ScrollPage {
         }
     }
 
+    PageSight { objectName: "printSight"; Layout.fillWidth: true; visible: screen.room.pages > 0; room: screen.room; onVisibleChanged: if (visible) screen.contentY = 0 }
+
     Heading { Layout.fillWidth: true; text: screen.day["name"] ? qsTr("Of the day %1").arg(screen.day["name"]) : qsTr("Of a day") }
     Words { Layout.fillWidth: true; text: qsTr("The journal's open day; choose another one there."); color: Theme.quiet }
     Flow {
@@ -72,6 +75,6 @@ ScrollPage {
     }
     Heading { Layout.fillWidth: true; text: qsTr("Where the files go") }
     Words { Layout.fillWidth: true; text: screen.room.folder; wrapMode: Text.WrapAnywhere }
-    Words { Layout.fillWidth: true; text: qsTr("A file of the same name is replaced. Printed pages are in English."); color: Theme.quiet }
+    Words { Layout.fillWidth: true; text: qsTr("A file of the same name is replaced."); color: Theme.quiet }
     BigButton { objectName: "printWhere"; text: qsTr("Choose another folder …"); onClicked: where.open() }
 }

@@ -245,10 +245,35 @@ TEST_F(Pages, PagesAreWrittenToFiles) {
        {&PrintRoom::labels, &PrintRoom::report, &PrintRoom::sheet}) {
     (print_.get()->*print)();
     EXPECT_EQ(print_->trouble(), QString());
+    EXPECT_EQ(print_->written(), QString()) << "looked at first";
+    EXPECT_GE(print_->pages(), 1);
+    // A4 upright with something dark on white.
+    const QImage sight = print_->sight()->Picture();
+    EXPECT_NEAR(1.0 * sight.height() / sight.width(), 297.0 / 210.0, 0.002);
+    EXPECT_EQ(sight.pixelColor(2, 2), QColor(Qt::white));
+    int dark = 0;
+    for (int y = 0; y < sight.height(); ++y) {
+      for (int x = 0; x < sight.width(); ++x) {
+        if (qGray(sight.pixel(x, y)) < 64) ++dark;
+      }
+    }
+    EXPECT_GT(dark, 1000);
+    print_->save();
+    EXPECT_EQ(print_->pages(), 0);
     EXPECT_TRUE(Written().startsWith("%PDF-"))
         << print_->written().toStdString();
   }
+  for (const char* name : {"Plumwing", "Gullfeather", "Inkberry", "Basalt"}) {
+    planner_->addColour(name);
+  }
   print_->handout("12", "Tuesday");
+  ASSERT_EQ(print_->pages(), 2);
+  const QImage first = print_->sight()->Picture();
+  print_->setPage(1);
+  EXPECT_NE(print_->sight()->Picture(), first);
+  print_->setPage(2);
+  EXPECT_EQ(print_->page(), 1);
+  print_->save();
   EXPECT_TRUE(Written().startsWith("%PDF-"));
   print_->handout("none", "");
   EXPECT_FALSE(print_->trouble().isEmpty());

@@ -6,8 +6,12 @@ foreach(language de fr)
   set(fresh ${SCRATCH}/flowkin_${language}.ts)
   file(COPY_FILE ${kept} ${fresh})
   execute_process(
-    COMMAND ${LUPDATE} -silent -no-obsolete -locations none -I ${SOURCE_DIR}
-      ${SOURCE_DIR}/app/gui ${SOURCE_DIR}/app/qml -ts ${fresh}
+    COMMAND ${LUPDATE} -silent -no-obsolete -locations none
+      -tr-function-alias translate+=Phrase -I ${SOURCE_DIR}
+      ${SOURCE_DIR}/app/gui ${SOURCE_DIR}/app/qml
+      ${SOURCE_DIR}/app/usecases/paper.cc
+      ${SOURCE_DIR}/app/usecases/print_day.cc
+      ${SOURCE_DIR}/app/usecases/words.cc -ts ${fresh}
     RESULT_VARIABLE failed)
   if(failed)
     message(FATAL_ERROR "lupdate failed")
