@@ -1,12 +1,18 @@
 #include <CLI/CLI.hpp>
 #include <cmath>
 #include <cstdio>
+#include <filesystem>
 #include <memory>
 #include <ostream>
 #include <string>
+#include <utility>
 
+#include "app/cli/bench_command.h"
+#include "app/cli/book_options.h"
+#include "app/cli/clock.h"
 #include "app/cli/command.h"
 #include "app/usecases/amounts.h"
+#include "app/usecases/bench.h"
 #include "app/usecases/view_cells.h"
 
 namespace flowkin {
@@ -16,6 +22,11 @@ struct CellsArguments {
   bool json = false;
   CellPhoto photo, other;
   std::string part, other_part, marks;
+  // To write it into a session's cell test.
+  std::optional<SessionId> session;
+  std::string store, cup;
+  std::string seen = CellsSeenName(CellsSeen::kLacing);
+  std::optional<double> after_s;
 };
 
 Result<std::optional<PicturePart>> ReadPart(const std::string& text) {
@@ -104,6 +115,25 @@ void Print(std::ostream& out, const CellComparison& comparison) {
       << Short(comparison.size_interval.high) << ").\n";
 }
 
+Result<void> KeepCells(const CellsArguments& arguments, const CellView& view) {
+  CellsTested test;
+  test.seen = *CellsSeenFromName(arguments.seen);
+  test.after_s = arguments.after_s;
+  test.photo = std::filesystem::absolute(arguments.photo.path).string();
+  test.counted = CountedOf(view);
+  Result<Bench> bench = Bench::Open(StorePath(arguments.store));
+  if (!bench) return bench.error();
+  if (auto opened = bench->OpenSession(*arguments.session); !opened) {
+    return opened.error();
+  }
+  if (!arguments.cup.empty()) {
+    const Result<CupId> cup = FindCup(*bench, arguments.cup);
+    if (!cup) return cup.error();
+    test.cup = *cup;
+  }
+  return bench->RecordCells(std::move(test), Now());
+}
+
 ExitStatus RunCells(const CellsArguments& given, Terminal& terminal) {
   CellsArguments arguments = given;
   for (auto [photo, text] :
@@ -146,6 +176,11 @@ ExitStatus RunCells(const CellsArguments& given, Terminal& terminal) {
         IntervalDocument(comparison->size_ratio, comparison->size_interval);
     document["comparison"] = std::move(compared);
   }
+  if (arguments.session && refused.empty()) {
+    if (const auto kept = KeepCells(arguments, *view); !kept) {
+      return Fail(terminal, kept.error());
+    }
+  }
   if (arguments.json) {
     PrintDocument(terminal, document);
   } else if (refused.empty()) {
@@ -182,6 +217,19 @@ Command AddCellsCommand(CLI::App& parent) {
   app->add_option("--against-part", arguments->other_part, "Its part");
   app->add_option(
       "--marks", arguments->marks, "Write the photo with the cells outlined");
+  CLI::Option* session =
+      app->add_option("--session",
+                      arguments->session,
+                      "Write it into this session as a cell test");
+  AddStoreOption(*app, arguments->store);
+  app->add_option("--cup", arguments->cup, "Cup of the activator")
+      ->needs(session);
+  app->add_option("--seen", arguments->seen, "lacing, none, blob or drowned")
+      ->needs(session)
+      ->check(CLI::IsMember({"lacing", "none", "blob", "drowned"}));
+  app->add_option(
+         "--after-s", arguments->after_s, "Seconds from drop to verdict")
+      ->needs(session);
   return {app, [arguments](Terminal& terminal) {
             return RunCells(*arguments, terminal);
           }};

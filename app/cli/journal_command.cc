@@ -77,6 +77,13 @@ void PrintPage(std::ostream& out, const JournalPage& page) {
     if (cells.test.additive_parts) {
       out << ", additive 1:" << Short(*cells.test.additive_parts);
     }
+    if (cells.test.counted) {
+      const CellsCounted& counted = *cells.test.counted;
+      out << ", " << Short(counted.per_cm2) << " cells on a cm2 ("
+          << Short(counted.per_cm2_interval.low) << " to "
+          << Short(counted.per_cm2_interval.high) << "), half larger than "
+          << Short(counted.median_mm) << " mm";
+    }
     if (!cells.test.text.empty()) out << ": " << cells.test.text;
     out << '\n';
   }

@@ -29,6 +29,7 @@ Desk::Desk(const DeskOptions& options, QObject* parent)
       journal_(new JournalReader(
           options.store_path, preferences_, board_, planner_, this)),
       print_room_(new PrintRoom(preferences_, journal_, planner_, this)),
+      cells_(new CellRoom(journal_, this)),
       voice_(new Voice(preferences_, this)),
       camera_(new Camera(
           preferences_,

@@ -7,6 +7,7 @@
 
 #include "app/gui/bench_board.h"
 #include "app/gui/camera.h"
+#include "app/gui/cell_room.h"
 #include "app/gui/clip_queue.h"
 #include "app/gui/clip_review.h"
 #include "app/gui/curves.h"
@@ -46,6 +47,7 @@ class Desk : public QObject {
   Q_PROPERTY(flowkin::Planner* planner READ planner CONSTANT)
   Q_PROPERTY(flowkin::JournalReader* journal READ journal CONSTANT)
   Q_PROPERTY(flowkin::PrintRoom* printRoom READ printRoom CONSTANT)
+  Q_PROPERTY(flowkin::CellRoom* cells READ cells CONSTANT)
 
  public:
   explicit Desk(const DeskOptions& options, QObject* parent = nullptr);
@@ -63,6 +65,7 @@ class Desk : public QObject {
   Planner* planner() { return planner_; }
   JournalReader* journal() { return journal_; }
   PrintRoom* printRoom() { return print_room_; }
+  CellRoom* cells() { return cells_; }
 
   /// Watches a folder, given as a file URL, for clips that arrive.
   Q_INVOKABLE void watch(const QUrl& folder);
@@ -80,6 +83,7 @@ class Desk : public QObject {
   Planner* planner_;
   JournalReader* journal_;
   PrintRoom* print_room_;
+  CellRoom* cells_;
   Voice* voice_;
   Camera* camera_;
   FilmStand* film_;

@@ -704,6 +704,27 @@ namespace {
         "engine",
         "This medium is hardly thinner than the target and cannot bring the "
         "cup there; use water or a thinner one."),
+    QT_TRANSLATE_NOOP("engine", "What was counted must be more than nothing."),
+    QT_TRANSLATE_NOOP("engine", "The picture must be in colour."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The scale must lie between 0.0001 and 10 mm per pixel."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The scale's uncertainty must lie between 0 and 0.5."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The cells do not stand out from what surrounds them; "
+                      "take the photo in even light and without glare."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "The picture could not be worked on; there may not be enough memory."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "The pages could not be drawn; there may not be enough memory."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Only %1 closed cells were found, %2 are needed; show a "
+                      "larger piece, or come closer if they are tiny."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "'%1' is no picture that can be read; save it as JPEG or PNG."),
     // Names on printed pages.
     QT_TRANSLATE_NOOP("engine", "activator"),
     QT_TRANSLATE_NOOP("engine", "against"),
@@ -723,8 +744,7 @@ namespace {
     QT_TRANSLATE_NOOP("engine", "not measured"),
     QT_TRANSLATE_NOOP("engine", "poor"),
     QT_TRANSLATE_NOOP("engine", "wet"),
-    QT_TRANSLATE_NOOP("engine",
-                      "Paint: follow its label. No food container."),
+    QT_TRANSLATE_NOOP("engine", "Paint: follow its label. No food container."),
 };
 
 }  // namespace

@@ -312,6 +312,7 @@ QVariantMap JournalReader::PageOf(const JournalPage& page) const {
     }
     const BenchCup* cup = test.cup ? page.session.FindCup(*test.cup) : nullptr;
     if (cup != nullptr) line += ", " + Text(cup->details.label);
+    if (test.counted) line += ", " + Wording::Counted(*test.counted);
     line = Line(line, Text(test.text));
     cell_tests << line;
     if (!test.photo.empty()) add_photo(test.photo, line);
@@ -436,7 +437,14 @@ void JournalReader::cells(int seen,
                           const QString& after_s,
                           int cup,
                           const QString& text) {
-  CellsTested test;
+  KeepCells({}, seen, after_s, cup, text);
+}
+
+void JournalReader::KeepCells(CellsTested test,
+                              int seen,
+                              const QString& after_s,
+                              int cup,
+                              const QString& text) {
   test.seen = seen == 0   ? CellsSeen::kLacing
               : seen == 1 ? CellsSeen::kNone
               : seen == 2 ? CellsSeen::kBlob

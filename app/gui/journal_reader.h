@@ -83,6 +83,12 @@ class JournalReader : public QObject {
                          const QString& after_s,
                          int cup,
                          const QString& text);
+  /// The same with the photo that it was counted on, if it was.
+  void KeepCells(CellsTested test,
+                 int seen,
+                 const QString& after_s,
+                 int cup,
+                 const QString& text);
   Q_INVOKABLE void takeBack();
 
  signals:

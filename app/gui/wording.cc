@@ -218,6 +218,17 @@ QString Wording::Summary(const FlowMeasurement& test) {
   return {};
 }
 
+QString Wording::Counted(const CellsCounted& cells) {
+  return tr("%1 cells on a cm² (%2 to %3), half larger than %4 mm "
+            "(%5 to %6)")
+      .arg(Formats::Ratio(cells.per_cm2),
+           Formats::Ratio(cells.per_cm2_interval.low),
+           Formats::Ratio(cells.per_cm2_interval.high),
+           Formats::Ratio(cells.median_mm),
+           Formats::Ratio(cells.median_mm_interval.low),
+           Formats::Ratio(cells.median_mm_interval.high));
+}
+
 QString Wording::Glance(const Board& board) const {
   if (board.cups.empty()) return tr("Put the base coat on the bench.");
   if (!board.has_base_coat) return tr("The base coat is missing.");

@@ -36,6 +36,8 @@ class Wording {
   static QString Films(const BoardCup& cup);
   /// What a film showed, one line: "lift to break 3.45 s".
   static QString Summary(const FlowMeasurement& test);
+  /// "12.3 cells on a cm² (10.1 to 14.9), half larger than 2.25 mm (2 to 2.5)".
+  static QString Counted(const CellsCounted& cells);
   /// The line over all cups.
   QString Glance(const Board& board) const;
   QString GlanceDetail(const Board& board) const;

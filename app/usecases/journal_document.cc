@@ -232,6 +232,13 @@ Json PageDocument(const JournalPage& page) {
             : Json(nullptr);
     each["photo"] = Text(test.photo);
     each["text"] = Text(test.text);
+    if (test.counted) {
+      each["cells"] = test.counted->cells;
+      each["cells_per_cm2"] = IntervalDocument(test.counted->per_cm2,
+                                               test.counted->per_cm2_interval);
+      each["median_diameter_mm"] = IntervalDocument(
+          test.counted->median_mm, test.counted->median_mm_interval);
+    }
     document["cell_tests"].push_back(std::move(each));
   }
   document["notes"] = Json::array();

@@ -875,6 +875,18 @@ Result<Paper> PrintReport(const JournalPage& page,
       const CellsTested& test = cells.test;
       const BenchCup* cup =
           test.cup ? page.session.FindCup(*test.cup) : nullptr;
+      std::string remark = test.text;
+      if (test.counted) {
+        const CellsCounted& counted = *test.counted;
+        if (!remark.empty()) remark += "\n";
+        remark += PutTogether(
+            words.Phrase("page", "%1 on a cm², half larger than %2 mm"),
+            {RatioText(words,
+                       counted.per_cm2,
+                       counted.per_cm2_interval.low,
+                       counted.per_cm2_interval.high),
+             words.Number(counted.median_mm)});
+      }
       tests.push_back(
           {cup != nullptr ? cup->details.label : "-",
            words.Name(CellsSeenName(test.seen)),
@@ -882,7 +894,7 @@ Result<Paper> PrintReport(const JournalPage& page,
            test.additive_parts ? "1 : " + words.Number(*test.additive_parts)
                                : "-",
            test.ln_ratio ? words.Number(std::exp(test.ln_ratio->value)) : "-",
-           test.text});
+           remark});
     }
     pages.Table(
         {{words.Phrase("page", "cup"), 36.0, Align::kLeft},

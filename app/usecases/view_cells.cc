@@ -1,11 +1,13 @@
 #include "app/usecases/view_cells.h"
 
+#include <cmath>
 #include <opencv2/imgcodecs.hpp>
 #include <opencv2/imgproc.hpp>
 
 #include "app/usecases/read_picture.h"
 
 namespace flowkin {
+
 Result<CellView> ViewPhoto(const CellPhoto& photo) {
   const Result<cv::Mat> picture = ReadPicture(photo.path);
   if (!picture) return picture.error();
@@ -17,6 +19,14 @@ Result<CellView> ViewPhoto(const CellPhoto& photo) {
         photo.part->x, photo.part->y, photo.part->width, photo.part->height};
   }
   return ViewCells(*picture, options);
+}
+
+CellsCounted CountedOf(const CellView& view) {
+  return {static_cast<int>(view.cells.size()),
+          std::exp(view.ln_per_cm2.value),
+          view.per_cm2,
+          view.median_mm,
+          view.median_mm_interval};
 }
 
 Result<void> DrawCells(const CellPhoto& photo,

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "core/base/result.h"
+#include "core/session/palette_session.h"
 #include "core/vision/cell_view.h"
 
 namespace flowkin {
@@ -25,6 +26,9 @@ struct CellPhoto {
 
 /// Reads the photo and finds its cells. kUnreadable where it is no picture.
 Result<CellView> ViewPhoto(const CellPhoto& photo);
+
+/// What the journal keeps of a measured view.
+CellsCounted CountedOf(const CellView& view);
 
 /// The photo with every counted cell outlined, as a PNG or JPEG file by the
 /// name's ending.

@@ -57,6 +57,12 @@ Json Write(const Estimate& estimate) {
   return json;
 }
 
+Json Write(const Interval& interval) {
+  return {{"low", interval.low},
+          {"high", interval.high},
+          {"level", interval.level}};
+}
+
 Json Write(const DoseUnit& unit) {
   return {{"name", unit.name}, {"ml", unit.ml}};
 }
@@ -161,9 +167,7 @@ Json Write(const PourMade& pour) {
                  {"target", cup.target}};
     if (cup.ln_ratio) each["ln_ratio"] = Write(*cup.ln_ratio);
     if (cup.interval) {
-      each["interval"] = {{"low", cup.interval->low},
-                          {"high", cup.interval->high},
-                          {"level", cup.interval->level}};
+      each["interval"] = Write(*cup.interval);
     }
     Put(each, "water_share", cup.water_share);
     json["cups"].push_back(std::move(each));
@@ -206,6 +210,13 @@ Estimate ReadEstimate(const Json& json) {
     estimate.degrees_of_freedom = *dof;
   }
   return estimate;
+}
+
+Interval ReadInterval(const Json& json, const char* name) {
+  const Json& interval = json.at(name);
+  return {Number(interval, "low"),
+          Number(interval, "high"),
+          Number(interval, "level")};
 }
 
 std::optional<Estimate> MaybeEstimate(const Json& json, const char* name) {
@@ -331,10 +342,8 @@ PourMade ReadPour(const Json& json) {
     cup.role = FromName(each.at("role"), kRoles, CupRoleName);
     cup.target = Number(each, "target");
     cup.ln_ratio = MaybeEstimate(each, "ln_ratio");
-    if (const auto found = each.find("interval"); found != each.end()) {
-      cup.interval = Interval{Number(*found, "low"),
-                              Number(*found, "high"),
-                              Number(*found, "level")};
+    if (each.contains("interval")) {
+      cup.interval = ReadInterval(each, "interval");
     }
     cup.water_share = MaybeNumber(each, "water_share");
     pour.cups.push_back(std::move(cup));
@@ -450,6 +459,14 @@ const Reader kReaders[] = {
        cells.ln_ratio = MaybeEstimate(j, "ln_ratio");
        cells.photo = Text(j, "photo");
        cells.text = Text(j, "text");
+       if (const auto counted = j.find("counted"); counted != j.end()) {
+         cells.counted =
+             CellsCounted{static_cast<int>(ReadNumber(*counted, "cells")),
+                          Number(*counted, "per_cm2"),
+                          ReadInterval(*counted, "per_cm2_interval"),
+                          Number(*counted, "median_mm"),
+                          ReadInterval(*counted, "median_mm_interval")};
+       }
        return cells;
      }},
     {"undone",
@@ -553,6 +570,14 @@ EntryText ToText(const EntryWhat& what) {
             Put(body, "cup", e.cup);
             Put(body, "additive_parts", e.additive_parts);
             if (e.ln_ratio) body["ln_ratio"] = Write(*e.ln_ratio);
+            if (e.counted) {
+              body["counted"] = {
+                  {"cells", e.counted->cells},
+                  {"per_cm2", e.counted->per_cm2},
+                  {"per_cm2_interval", Write(e.counted->per_cm2_interval)},
+                  {"median_mm", e.counted->median_mm},
+                  {"median_mm_interval", Write(e.counted->median_mm_interval)}};
+            }
             return text("cells_tested", body);
           },
           [&](const Undone& e) {

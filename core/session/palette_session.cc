@@ -627,6 +627,11 @@ Result<void> PaletteSession::Check(const EntryWhat& what) const {
                 !Within(*cells.additive_parts, 0.0, 100.0)) {
               return Invalid("Additive to one part of paint must be 0 to 100.");
             }
+            if (cells.counted &&
+                (cells.counted->cells < 1 || !(cells.counted->per_cm2 > 0.0) ||
+                 !(cells.counted->median_mm > 0.0))) {
+              return Invalid("What was counted must be more than nothing.");
+            }
             if (cells.cup) return cup_known(*cells.cup);
             return {};
           },

@@ -194,6 +194,14 @@ enum class CellsSeen {
 /// "lacing", "none", "blob" or "drowned".
 const char* CellsSeenName(CellsSeen seen);
 std::optional<CellsSeen> CellsSeenFromName(const std::string& name);
+/// What was counted on a photo of it; the intervals are of level 0.95.
+struct CellsCounted {
+  int cells = 0;
+  double per_cm2 = 0.0;
+  Interval per_cm2_interval;
+  double median_mm = 0.0;  ///< diameter
+  Interval median_mm_interval;
+};
 struct CellsTested {
   CellsSeen seen = CellsSeen::kNone;
   std::optional<double> after_s;  ///< from drop to verdict, 0 to 3600
@@ -204,6 +212,7 @@ struct CellsTested {
   std::optional<Estimate> ln_ratio;
   std::string photo;  ///< path; may be empty
   std::string text;
+  std::optional<CellsCounted> counted;
 };
 /// Something seen on the picture; the names are those of the fault guide.
 struct FaultSeen {

@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <nlohmann/json.hpp>
 #include <string>
+#include <vector>
 
 #include "tests/app/run_flowkin.h"
 
@@ -63,6 +64,54 @@ TEST(Cells, AreCountedOnAPhoto) {
                                             "--json"})
                                     .out);
   EXPECT_EQ(part["cells"], 25);
+}
+
+TEST(Cells, AreWrittenIntoASession) {
+  const std::string folder = ScratchFolder();
+  const std::string store = folder + "/book.db";
+  const std::string photo = Grid(folder + "/grid.ppm", 15, 10);
+  ASSERT_EQ(RunFlowkin({"bench", "new", "Harbour", "--store", store}).status,
+            0);
+  const FlowkinRun cup = RunFlowkin({"bench",
+                                     "cup",
+                                     "Pearl",
+                                     "--role",
+                                     "activator",
+                                     "--store",
+                                     store,
+                                     "--json"});
+  ASSERT_EQ(cup.status, 0) << cup.err;
+  const std::string session = json::parse(cup.out)["session"]["id"].dump();
+  const std::vector<std::string> cells = {"cells",
+                                          photo,
+                                          "--mm-per-px",
+                                          "0.1",
+                                          "--session",
+                                          session,
+                                          "--after-s",
+                                          "30",
+                                          "--store",
+                                          store,
+                                          "--json",
+                                          "--cup"};
+  auto with = [&](const std::string& name) {
+    std::vector<std::string> all = cells;
+    all.push_back(name);
+    return RunFlowkin(all);
+  };
+  const FlowkinRun run = with("Pearl");
+  ASSERT_EQ(run.status, 0) << run.err;
+  const json counted = json::parse(run.out);
+  const json kept = json::parse(
+      RunFlowkin({"journal", "show", session, "--store", store, "--json"})
+          .out)["cell_tests"];
+  ASSERT_EQ(kept.size(), 1u);
+  EXPECT_EQ(kept[0]["seen"], "lacing");
+  EXPECT_EQ(kept[0]["cells"], 150);
+  EXPECT_EQ(kept[0]["cells_per_cm2"], counted["cells_per_cm2"]);
+  EXPECT_EQ(kept[0]["median_diameter_mm"], counted["median_diameter_mm"]);
+  EXPECT_EQ(kept[0]["photo"], photo);
+  EXPECT_EQ(with("Nobody").status, 2);
 }
 
 TEST(Cells, TwoPhotosAreCompared) {

@@ -1585,6 +1585,10 @@
                 <numerusform>%1 von %n Bechern passen</numerusform>
             </translation>
         </message>
+        <message>
+            <source>%1 cells on a cm² (%2 to %3), half larger than %4 mm (%5 to %6)</source>
+            <translation>%1 Zellen je cm² (%2 bis %3), die Hälfte größer als %4 mm (%5 bis %6)</translation>
+        </message>
     </context>
     <context>
         <name>engine</name>
@@ -2840,6 +2844,42 @@
             <source>Paint: follow its label. No food container.</source>
             <translation>Farbe: ihr Etikett beachten. Kein Gefäß für Essen.</translation>
         </message>
+        <message>
+            <source>What was counted must be more than nothing.</source>
+            <translation>Was gezählt wurde, muss mehr als nichts sein.</translation>
+        </message>
+        <message>
+            <source>The picture must be in colour.</source>
+            <translation>Das Bild muss farbig sein.</translation>
+        </message>
+        <message>
+            <source>The scale must lie between 0.0001 and 10 mm per pixel.</source>
+            <translation>Der Maßstab muss zwischen 0,0001 und 10 mm je Pixel liegen.</translation>
+        </message>
+        <message>
+            <source>The scale's uncertainty must lie between 0 and 0.5.</source>
+            <translation>Die Unsicherheit des Maßstabs muss zwischen 0 und 0,5 liegen.</translation>
+        </message>
+        <message>
+            <source>The cells do not stand out from what surrounds them; take the photo in even light and without glare.</source>
+            <translation>Die Zellen heben sich nicht ab; das Foto bei gleichmäßigem Licht und ohne Spiegelung machen.</translation>
+        </message>
+        <message>
+            <source>The picture could not be worked on; there may not be enough memory.</source>
+            <translation>Das Bild ließ sich nicht bearbeiten; vielleicht reicht der Speicher nicht.</translation>
+        </message>
+        <message>
+            <source>The pages could not be drawn; there may not be enough memory.</source>
+            <translation>Die Seiten ließen sich nicht zeichnen; vielleicht reicht der Speicher nicht.</translation>
+        </message>
+        <message>
+            <source>Only %1 closed cells were found, %2 are needed; show a larger piece, or come closer if they are tiny.</source>
+            <translation>Nur %1 geschlossene Zellen wurden gefunden, %2 sind nötig; ein größeres Stück zeigen oder näher herangehen, wenn sie winzig sind.</translation>
+        </message>
+        <message>
+            <source>'%1' is no picture that can be read; save it as JPEG or PNG.</source>
+            <translation>„%1“ ist kein lesbares Bild; als JPEG oder PNG speichern.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::BenchBoard</name>
@@ -4089,6 +4129,130 @@
         <message>
             <source>%1: %2</source>
             <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1 on a cm², half larger than %2 mm</source>
+            <translation>%1 je cm², die Hälfte größer als %2 mm</translation>
+        </message>
+    </context>
+    <context>
+        <name>CellPhoto</name>
+        <message>
+            <source>First photo of cells</source>
+            <translation>Erstes Foto von Zellen</translation>
+        </message>
+        <message>
+            <source>Second photo of cells</source>
+            <translation>Zweites Foto von Zellen</translation>
+        </message>
+        <message>
+            <source>Photos (%1)</source>
+            <translation>Fotos (%1)</translation>
+        </message>
+        <message>
+            <source>All files (%1)</source>
+            <translation>Alle Dateien (%1)</translation>
+        </message>
+        <message>
+            <source>Another photo …</source>
+            <translation>Anderes Foto …</translation>
+        </message>
+        <message>
+            <source>Choose the photo …</source>
+            <translation>Foto wählen …</translation>
+        </message>
+        <message>
+            <source>Put it away</source>
+            <translation>Weglegen</translation>
+        </message>
+        <message>
+            <source>Pointed length (mm)</source>
+            <translation>Gezeigte Länge (mm)</translation>
+        </message>
+        <message>
+            <source>Length between the two ends, millimetres</source>
+            <translation>Länge zwischen den beiden Enden, Millimeter</translation>
+        </message>
+        <message>
+            <source>Or a pixel (mm)</source>
+            <translation>Oder ein Pixel (mm)</translation>
+        </message>
+        <message>
+            <source>Size of a pixel, millimetres</source>
+            <translation>Größe eines Pixels, Millimeter</translation>
+        </message>
+        <message>
+            <source>How many cells there are of each size</source>
+            <translation>Wie viele Zellen es von jeder Größe gibt</translation>
+        </message>
+        <message>
+            <source>Cells by diameter, up to so many millimetres</source>
+            <translation>Zellen nach Durchmesser, bis zu so vielen Millimetern</translation>
+        </message>
+        <message>
+            <source>Write it down with this photo</source>
+            <translation>Mit diesem Foto aufschreiben</translation>
+        </message>
+    </context>
+    <context>
+        <name>CellTable</name>
+        <message>
+            <source>Photos of the run-down, from straight above: the cells on them are counted. A second one lets two activators be compared.</source>
+            <translation>Fotos vom Ablauf, senkrecht von oben: Die Zellen darauf werden gezählt. Mit einem zweiten lassen sich zwei Aktivatoren vergleichen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::CellRoom</name>
+        <message>
+            <source>'%1' is no length above 0.</source>
+            <translation>„%1“ ist keine Länge über 0.</translation>
+        </message>
+        <message>
+            <source>The two ends lie too close together for a scale.</source>
+            <translation>Die beiden Enden liegen für einen Maßstab zu nah beieinander.</translation>
+        </message>
+        <message>
+            <source>Counting …</source>
+            <translation>Wird gezählt …</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n whole cell(s) on %1 cm²</source>
+            <translation>
+                <numerusform>%n ganze Zelle auf %1 cm²</numerusform>
+                <numerusform>%n ganze Zellen auf %1 cm²</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Eight of ten lie between %1 and %2 mm.</source>
+            <translation>Acht von zehn liegen zwischen %1 und %2 mm.</translation>
+        </message>
+        <message>
+            <source>Scale: %1 mm to a pixel, good to %2.</source>
+            <translation>Maßstab: %1 mm je Pixel, auf %2 genau.</translation>
+        </message>
+        <message>
+            <source>Point at both ends of something of known length, or write the size of a pixel.</source>
+            <translation>Auf beide Enden von etwas bekannter Länge zeigen oder die Größe eines Pixels schreiben.</translation>
+        </message>
+        <message>
+            <source>The second has more cells:</source>
+            <translation>Das zweite hat mehr Zellen:</translation>
+        </message>
+        <message>
+            <source>The second has fewer cells:</source>
+            <translation>Das zweite hat weniger Zellen:</translation>
+        </message>
+        <message>
+            <source>They are alike:</source>
+            <translation>Sie sind gleich:</translation>
+        </message>
+        <message>
+            <source>These photos cannot tell which has more:</source>
+            <translation>Diese Fotos sagen nicht, welches mehr hat:</translation>
+        </message>
+        <message>
+            <source>%1 times as many (%2 to %3), %4 times as large (%5 to %6).</source>
+            <translation>%1-mal so viele (%2 bis %3), %4-mal so groß (%5 bis %6).</translation>
         </message>
     </context>
 </TS>

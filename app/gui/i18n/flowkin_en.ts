@@ -74,6 +74,16 @@
         </message>
     </context>
     <context>
+        <name>flowkin::CellRoom</name>
+        <message numerus="yes">
+            <source>%n whole cell(s) on %1 cm²</source>
+            <translation>
+                <numerusform>%n whole cell on %1 cm²</numerusform>
+                <numerusform>%n whole cells on %1 cm²</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>flowkin::ClipQueue</name>
         <message numerus="yes">
             <source>measuring, %n clip(s) to go</source>

@@ -1585,6 +1585,10 @@
                 <numerusform>%1 sur %n gobelets accordés</numerusform>
             </translation>
         </message>
+        <message>
+            <source>%1 cells on a cm² (%2 to %3), half larger than %4 mm (%5 to %6)</source>
+            <translation>%1 cellules par cm² (%2 à %3), la moitié plus grandes que %4 mm (%5 à %6)</translation>
+        </message>
     </context>
     <context>
         <name>engine</name>
@@ -2840,6 +2844,42 @@
             <source>Paint: follow its label. No food container.</source>
             <translation>Peinture : suivre son étiquette. Pas un récipient alimentaire.</translation>
         </message>
+        <message>
+            <source>What was counted must be more than nothing.</source>
+            <translation>Ce qui a été compté doit être plus que rien.</translation>
+        </message>
+        <message>
+            <source>The picture must be in colour.</source>
+            <translation>L’image doit être en couleurs.</translation>
+        </message>
+        <message>
+            <source>The scale must lie between 0.0001 and 10 mm per pixel.</source>
+            <translation>L’échelle doit être entre 0,0001 et 10 mm par pixel.</translation>
+        </message>
+        <message>
+            <source>The scale's uncertainty must lie between 0 and 0.5.</source>
+            <translation>L’incertitude de l’échelle doit être entre 0 et 0,5.</translation>
+        </message>
+        <message>
+            <source>The cells do not stand out from what surrounds them; take the photo in even light and without glare.</source>
+            <translation>Les cellules ne ressortent pas ; prendre la photo sous une lumière égale et sans reflet.</translation>
+        </message>
+        <message>
+            <source>The picture could not be worked on; there may not be enough memory.</source>
+            <translation>L’image n’a pas pu être traitée ; la mémoire manque peut-être.</translation>
+        </message>
+        <message>
+            <source>The pages could not be drawn; there may not be enough memory.</source>
+            <translation>Les pages n’ont pas pu être dessinées ; la mémoire manque peut-être.</translation>
+        </message>
+        <message>
+            <source>Only %1 closed cells were found, %2 are needed; show a larger piece, or come closer if they are tiny.</source>
+            <translation>Seulement %1 cellules fermées trouvées, il en faut %2 ; montrer un plus grand morceau, ou s’approcher si elles sont minuscules.</translation>
+        </message>
+        <message>
+            <source>'%1' is no picture that can be read; save it as JPEG or PNG.</source>
+            <translation>« %1 » n’est pas une image lisible ; l’enregistrer en JPEG ou PNG.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::BenchBoard</name>
@@ -4089,6 +4129,130 @@
         <message>
             <source>%1: %2</source>
             <translation>%1 : %2</translation>
+        </message>
+        <message>
+            <source>%1 on a cm², half larger than %2 mm</source>
+            <translation>%1 par cm², la moitié plus grandes que %2 mm</translation>
+        </message>
+    </context>
+    <context>
+        <name>CellPhoto</name>
+        <message>
+            <source>First photo of cells</source>
+            <translation>Première photo de cellules</translation>
+        </message>
+        <message>
+            <source>Second photo of cells</source>
+            <translation>Deuxième photo de cellules</translation>
+        </message>
+        <message>
+            <source>Photos (%1)</source>
+            <translation>Photos (%1)</translation>
+        </message>
+        <message>
+            <source>All files (%1)</source>
+            <translation>Tous les fichiers (%1)</translation>
+        </message>
+        <message>
+            <source>Another photo …</source>
+            <translation>Une autre photo …</translation>
+        </message>
+        <message>
+            <source>Choose the photo …</source>
+            <translation>Choisir la photo …</translation>
+        </message>
+        <message>
+            <source>Put it away</source>
+            <translation>Ranger</translation>
+        </message>
+        <message>
+            <source>Pointed length (mm)</source>
+            <translation>Longueur pointée (mm)</translation>
+        </message>
+        <message>
+            <source>Length between the two ends, millimetres</source>
+            <translation>Longueur entre les deux bouts, millimètres</translation>
+        </message>
+        <message>
+            <source>Or a pixel (mm)</source>
+            <translation>Ou un pixel (mm)</translation>
+        </message>
+        <message>
+            <source>Size of a pixel, millimetres</source>
+            <translation>Taille d’un pixel, millimètres</translation>
+        </message>
+        <message>
+            <source>How many cells there are of each size</source>
+            <translation>Combien de cellules de chaque taille</translation>
+        </message>
+        <message>
+            <source>Cells by diameter, up to so many millimetres</source>
+            <translation>Cellules par diamètre, jusqu’à tant de millimètres</translation>
+        </message>
+        <message>
+            <source>Write it down with this photo</source>
+            <translation>Le noter avec cette photo</translation>
+        </message>
+    </context>
+    <context>
+        <name>CellTable</name>
+        <message>
+            <source>Photos of the run-down, from straight above: the cells on them are counted. A second one lets two activators be compared.</source>
+            <translation>Photos de la coulure, prises bien d’aplomb : les cellules y sont comptées. Une deuxième permet de comparer deux activateurs.</translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::CellRoom</name>
+        <message>
+            <source>'%1' is no length above 0.</source>
+            <translation>« %1 » n’est pas une longueur supérieure à 0.</translation>
+        </message>
+        <message>
+            <source>The two ends lie too close together for a scale.</source>
+            <translation>Les deux bouts sont trop proches pour une échelle.</translation>
+        </message>
+        <message>
+            <source>Counting …</source>
+            <translation>Comptage …</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n whole cell(s) on %1 cm²</source>
+            <translation>
+                <numerusform>%n cellule entière sur %1 cm²</numerusform>
+                <numerusform>%n cellules entières sur %1 cm²</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Eight of ten lie between %1 and %2 mm.</source>
+            <translation>Huit sur dix sont entre %1 et %2 mm.</translation>
+        </message>
+        <message>
+            <source>Scale: %1 mm to a pixel, good to %2.</source>
+            <translation>Échelle : %1 mm par pixel, à %2 près.</translation>
+        </message>
+        <message>
+            <source>Point at both ends of something of known length, or write the size of a pixel.</source>
+            <translation>Pointer les deux bouts d’une longueur connue, ou écrire la taille d’un pixel.</translation>
+        </message>
+        <message>
+            <source>The second has more cells:</source>
+            <translation>La deuxième a plus de cellules :</translation>
+        </message>
+        <message>
+            <source>The second has fewer cells:</source>
+            <translation>La deuxième a moins de cellules :</translation>
+        </message>
+        <message>
+            <source>They are alike:</source>
+            <translation>Elles se valent :</translation>
+        </message>
+        <message>
+            <source>These photos cannot tell which has more:</source>
+            <translation>Ces photos ne disent pas laquelle en a plus :</translation>
+        </message>
+        <message>
+            <source>%1 times as many (%2 to %3), %4 times as large (%5 to %6).</source>
+            <translation>%1 fois autant (%2 à %3), %4 fois la taille (%5 à %6).</translation>
         </message>
     </context>
 </TS>

@@ -172,6 +172,15 @@ ScrollPage {
         Labelled { wide: Theme.px(300); name: qsTr("Anything else"); Field { id: cellsText; objectName: "cellsText"; width: parent.width; label: qsTr("Anything else") } }
         Beside { BigButton { objectName: "cellsKeep"; strong: true; text: qsTr("Write it down"); onClicked: { screen.journal.cells(cellsSeen.currentIndex, cellsAfter.text, cellsCup.currentIndex, cellsText.text); cellsText.clear(); screen.writing = "" } } }
     }
+    Loader {
+        Layout.fillWidth: true
+        active: screen.writing === "cells" && tools.visible
+        visible: active
+        sourceComponent: CellTable {
+            room: screen.desk.cells
+            onKeepAsked: side => { screen.desk.cells.keep(side, cellsSeen.currentIndex, cellsAfter.text, cellsCup.currentIndex, cellsText.text); cellsText.clear() }
+        }
+    }
     Flow {
         Layout.fillWidth: true
         visible: screen.writing === "note" && tools.visible

@@ -4,14 +4,17 @@
 #include <gtest/gtest.h>
 
 #include <QDir>
+#include <QElapsedTimer>
 #include <QFile>
 #include <QGuiApplication>
+#include <QImage>
 #include <QLocale>
 #include <QTemporaryDir>
 #include <cmath>
 #include <memory>
 #include <nlohmann/json.hpp>
 
+#include "app/gui/cell_room.h"
 #include "app/gui/last_check.h"
 #include "app/gui/print_room.h"
 #include "tests/app/run_flowkin.h"
@@ -285,6 +288,108 @@ TEST_F(Pages, PagesAreWrittenToFiles) {
   const FlowkinRun document = RunFlowkin(
       {"journal", "export", "--store", Store().toStdString(), "--json"});
   EXPECT_EQ(Written().toStdString(), document.out);
+}
+
+/// Squares of 20 px, 40 px apart.
+QString Squares(const QString& path, int across, int down) {
+  QImage picture(40 * across + 20, 40 * down + 20, QImage::Format_RGB32);
+  picture.fill(QColor(230, 224, 220));
+  for (int y = 0; y < picture.height(); ++y) {
+    for (int x = 0; x < picture.width(); ++x) {
+      if (x % 40 >= 20 && y % 40 >= 20) {
+        picture.setPixelColor(x, y, QColor(200, 48, 32));
+      }
+    }
+  }
+  EXPECT_TRUE(picture.save(path));
+  return path;
+}
+
+void WaitForCount(CellRoom& room) {
+  QElapsedTimer timer;
+  timer.start();
+  while (room.busy() && timer.elapsed() < 20000) {
+    QCoreApplication::processEvents(QEventLoop::AllEvents, 10);
+  }
+  EXPECT_FALSE(room.busy());
+}
+
+TEST_F(Pages, CellsAreCountedAndKeptAsTheCommandCountsThem) {
+  PutCup("Dune", 0);
+  PutCup("Pearl", 2);
+  journal_->visit();
+  CellRoom room(journal_.get());
+  const QString photo = Squares(folder_.filePath("a.png"), 15, 10);
+  const QString other = Squares(folder_.filePath("b.png"), 12, 12);
+  room.open(0, QUrl::fromLocalFile(photo));
+  EXPECT_FALSE(room.sides()[0].toMap()["measured"].toBool()) << "no scale yet";
+  // Shown at half its size, ten squares apart are 400 px; she says 40 mm.
+  const QRectF shown(10.0, 20.0, 310.0, 210.0);
+  room.point(0, QPointF(20.0, 30.0), shown);
+  room.point(0, QPointF(220.0, 30.0), shown);
+  room.setLength(0, "40");
+  WaitForCount(room);
+  room.open(1, QUrl::fromLocalFile(other));
+  room.setPixel(1, "0,1");
+  WaitForCount(room);
+  const QVariantMap first = room.sides()[0].toMap();
+  EXPECT_EQ(first["trouble"].toString(), QString());
+  ASSERT_TRUE(first["measured"].toBool());
+  EXPECT_EQ(first["pixel"], "0,1");
+  EXPECT_EQ(room.first()->Marks().size(), 151u) << "the cells, the scale";
+  // Pointing to 2 px of the screen is 4 px of the photo, twice, in 400 px.
+  const FlowkinRun counted = RunFlowkin({"cells",
+                                         photo.toStdString(),
+                                         "--mm-per-px",
+                                         "0.1",
+                                         "--scale-rel-sd",
+                                         "0.01414213562",
+                                         "--against",
+                                         other.toStdString(),
+                                         "--json"});
+  ASSERT_EQ(counted.status, 0) << counted.err;
+  const json told = json::parse(counted.out);
+  EXPECT_EQ(told["cells"], 150);
+  const auto number = [](const json& value) {
+    return Formats::Ratio(value.get<double>());
+  };
+  const json& density = told["cells_per_cm2"];
+  const json& median = told["median_diameter_mm"];
+  const QString says = first["says"].toStringList().value(1);
+  EXPECT_TRUE(says.startsWith(
+      QString("%1 cells on a cm² (%2 to %3), half larger than %4 mm")
+          .arg(number(density["value"]),
+               number(density["low"]),
+               number(density["high"]),
+               number(median["value"]))))
+      << says.toStdString();
+  int in_bars = 0;
+  for (const QVariant& bar : first["bars"].toList()) {
+    in_bars += bar.toMap()["count"].toInt();
+  }
+  EXPECT_EQ(in_bars, 150);
+  EXPECT_TRUE(room.comparison().contains(
+      number(told["comparison"]["density_ratio"]["value"])))
+      << room.comparison().toStdString();
+  room.keep(0, 0, "30", 2, "on the tile");
+  EXPECT_EQ(journal_->trouble(), QString());
+  const json shown_day = json::parse(
+      RunFlowkin(
+          {"journal", "show", "1", "--store", Store().toStdString(), "--json"})
+          .out);
+  const json& kept = shown_day["cell_tests"][0];
+  EXPECT_EQ(kept["cells"], 150);
+  EXPECT_EQ(kept["cells_per_cm2"], density);
+  EXPECT_EQ(kept["median_diameter_mm"], median);
+  EXPECT_EQ(kept["photo"], photo.toStdString());
+  EXPECT_EQ(kept["after_s"], 30.0);
+  EXPECT_FALSE(journal_->page()["photos"].toList().isEmpty());
+  // What cannot be counted says so.
+  room.putAway(1);
+  EXPECT_EQ(room.comparison(), QString());
+  room.open(1, QUrl::fromLocalFile(Store()));
+  EXPECT_FALSE(room.sides()[1].toMap()["trouble"].toString().isEmpty());
+  EXPECT_TRUE(room.sides()[1].toMap()["name"].toString().isEmpty());
 }
 
 TEST_F(Pages, TheLastCheckSaysWhatReadySays) {

@@ -131,6 +131,7 @@ TEST(EngineSentences, AreAllListed) {
                            "core/flow/puddle_test.cc",
                            "core/session/palette_session.cc",
                            "core/planning/faults.cc",
+                           "core/vision/cell_view.cc",
                            "core/planning/first_mix.cc",
                            "app/usecases/cautions.cc",
                            "calibration/store/workshop_store.cc",

@@ -1,0 +1,315 @@
+#include "app/gui/cell_room.h"
+
+#include <QFileInfo>
+#include <QMetaObject>
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <opencv2/imgproc.hpp>
+#include <utility>
+
+#include "app/gui/formats.h"
+#include "app/gui/wording.h"
+#include "app/usecases/read_picture.h"
+
+namespace flowkin {
+namespace {
+
+constexpr int kMostShown_px = 1600;
+/// How exactly an end is pointed at on the screen; our guess.
+constexpr double kPointing_sd_px = 2.0;
+
+QImage Shown(const cv::Mat& bgr) {
+  cv::Mat small = bgr;
+  const int longest = std::max(bgr.cols, bgr.rows);
+  if (longest > kMostShown_px) {
+    const double scale = 1.0 * kMostShown_px / longest;
+    cv::resize(bgr, small, cv::Size(), scale, scale, cv::INTER_AREA);
+  }
+  const QImage image(small.data,
+                     small.cols,
+                     small.rows,
+                     static_cast<qsizetype>(small.step),
+                     QImage::Format_BGR888);
+  return image.copy();
+}
+
+/// Bars of the diameters of `view`, equally wide up to `most_mm`.
+QVariantList Bars(const CellView& view, double most_mm) {
+  constexpr int kBars = 10;
+  std::array<int, kBars> counts{};
+  for (const Cell& cell : view.cells) {
+    const int bar = static_cast<int>(kBars * cell.diameter_mm / most_mm);
+    ++counts[static_cast<std::size_t>(std::clamp(bar, 0, kBars - 1))];
+  }
+  const int highest =
+      std::max(1, *std::max_element(counts.begin(), counts.end()));
+  QVariantList bars;
+  for (int i = 0; i < kBars; ++i) {
+    bars << QVariantMap{
+        {"share", 1.0 * counts[static_cast<std::size_t>(i)] / highest},
+        {"count", counts[static_cast<std::size_t>(i)]},
+        {"size", Formats::Number((i + 1) * most_mm / kBars, 1)}};
+  }
+  return bars;
+}
+
+double LargestMm(const CellView& view) {
+  double most = 0.0;
+  for (const Cell& cell : view.cells) most = std::max(most, cell.diameter_mm);
+  return most;
+}
+
+}  // namespace
+
+CellRoom::CellRoom(JournalReader* journal, QObject* parent)
+    : QObject(parent), journal_(journal) {
+  for (Side& side : sides_) side.feed = new PictureFeed(this);
+}
+
+CellRoom::~CellRoom() = default;
+
+void CellRoom::open(int side, const QUrl& photo) {
+  Side& to = At(side);
+  PictureFeed* feed = to.feed;
+  to = Side{};
+  to.feed = feed;
+  to.photo.path = photo.toLocalFile().toStdString();
+  const Result<cv::Mat> picture = ReadPicture(to.photo.path);
+  if (picture) {
+    to.width_px = picture->cols;
+    to.height_px = picture->rows;
+    to.picture = Shown(*picture);
+  } else {
+    to.photo.path.clear();
+    to.trouble = Wording::Engine(picture.error().message);
+  }
+  ShowMarks(to);
+  emit changed();
+}
+
+void CellRoom::putAway(int side) {
+  Side& to = At(side);
+  PictureFeed* feed = to.feed;
+  to = Side{};
+  to.feed = feed;
+  ShowMarks(to);
+  emit changed();
+}
+
+void CellRoom::point(int side, QPointF at, QRectF area) {
+  Side& to = At(side);
+  if (to.picture.isNull() || !area.contains(at)) return;
+  if (to.ends.size() >= 2) to.ends.clear();
+  to.ends.emplace_back((at.x() - area.x()) / area.width(),
+                       (at.y() - area.y()) / area.height());
+  to.pointed_sd_px = kPointing_sd_px * to.width_px / area.width();
+  ScaleFromEnds(to);
+  ShowMarks(to);
+  emit changed();
+}
+
+void CellRoom::setLength(int side, const QString& mm) {
+  Side& to = At(side);
+  to.length_mm = Formats::NumberFromInput(mm);
+  to.trouble.clear();
+  if (!mm.trimmed().isEmpty() && !(to.length_mm && *to.length_mm > 0.0)) {
+    to.length_mm.reset();
+    to.trouble = tr("'%1' is no length above 0.").arg(mm);
+  }
+  ScaleFromEnds(to);
+  emit changed();
+}
+
+void CellRoom::setPixel(int side, const QString& mm) {
+  Side& to = At(side);
+  const std::optional<double> given = Formats::NumberFromInput(mm);
+  to.trouble.clear();
+  if (given && *given > 0.0) {
+    to.ends.clear();
+    to.photo.mm_per_px = *given;
+    to.photo.rel_sd_scale = CellPhoto().rel_sd_scale;
+    Count(to);
+    ShowMarks(to);
+  } else {
+    to.trouble = tr("'%1' is no length above 0.").arg(mm);
+  }
+  emit changed();
+}
+
+void CellRoom::ScaleFromEnds(Side& side) {
+  if (side.ends.size() != 2 || !side.length_mm) return;
+  const double distance_px =
+      std::hypot((side.ends[1].x() - side.ends[0].x()) * side.width_px,
+                 (side.ends[1].y() - side.ends[0].y()) * side.height_px);
+  if (!(distance_px > 10.0 * side.pointed_sd_px)) {
+    side.trouble = tr("The two ends lie too close together for a scale.");
+    return;
+  }
+  side.trouble.clear();
+  side.photo.mm_per_px = *side.length_mm / distance_px;
+  side.photo.rel_sd_scale =
+      std::numbers::sqrt2 * side.pointed_sd_px / distance_px;
+  Count(side);
+}
+
+void CellRoom::Count(Side& side) {
+  side.view.reset();
+  side.stale = !side.photo.path.empty();
+  CountNext();
+}
+
+void CellRoom::CountNext() {
+  if (counting_) return;
+  for (std::size_t i = 0; i < sides_.size(); ++i) {
+    Side& side = sides_[i];
+    if (!side.stale) continue;
+    side.stale = false;
+    counting_ = i;
+    // A photo of a phone takes a second.
+    worker_ = std::jthread([this, photo = side.photo] {
+      Result<CellView> view = ViewPhoto(photo);
+      QMetaObject::invokeMethod(
+          this,
+          [this, photo, view = std::move(view)]() mutable {
+            Side& counted = sides_[*std::exchange(counting_, std::nullopt)];
+            // Meanwhile another photo or scale may have been chosen.
+            if (!counted.stale && counted.photo.path == photo.path &&
+                counted.photo.mm_per_px == photo.mm_per_px) {
+              if (view) {
+                counted.view = *std::move(view);
+                if (!counted.view->measured) {
+                  counted.trouble = Wording::Engine(counted.view->reason);
+                }
+              } else {
+                counted.trouble = Wording::Engine(view.error().message);
+              }
+              ShowMarks(counted);
+            }
+            CountNext();
+            emit changed();
+          },
+          Qt::QueuedConnection);
+    });
+    return;
+  }
+}
+
+void CellRoom::ShowMarks(const Side& side) {
+  std::vector<PictureMark> marks;
+  if (side.view) {
+    for (const Cell& cell : side.view->cells) {
+      constexpr int kCorners = 24;
+      const double radius_px =
+          0.5 * cell.diameter_mm / side.photo.mm_per_px + 1.0;
+      PictureMark mark;
+      mark.closed = true;
+      for (int i = 0; i < kCorners; ++i) {
+        const double angle = 2.0 * std::numbers::pi * i / kCorners;
+        mark.points.emplace_back(
+            (cell.x_px + radius_px * std::cos(angle)) / side.width_px,
+            (cell.y_px + radius_px * std::sin(angle)) / side.height_px);
+      }
+      marks.push_back(std::move(mark));
+    }
+  }
+  if (!side.ends.empty()) {
+    // A single end is a cross, so that it is seen.
+    const QPointF a = side.ends.front();
+    if (side.ends.size() == 1) {
+      marks.push_back(
+          {{a - QPointF(0.01, 0), a + QPointF(0.01, 0)}, false, true});
+      marks.push_back(
+          {{a - QPointF(0, 0.01), a + QPointF(0, 0.01)}, false, true});
+    } else {
+      marks.push_back({side.ends, false, true});
+    }
+  }
+  side.feed->Show(side.picture, std::move(marks));
+}
+
+QVariantList CellRoom::sides() const {
+  double most_mm = 0.0;
+  for (const Side& side : sides_) {
+    if (side.view) most_mm = std::max(most_mm, LargestMm(*side.view));
+  }
+  QVariantList list;
+  for (std::size_t i = 0; i < sides_.size(); ++i) {
+    const Side& side = sides_[i];
+    const bool scaled = side.photo.mm_per_px > 0.0;
+    QStringList says;
+    if (counting_ == i || side.stale) says << tr("Counting …");
+    const bool measured = side.view && side.view->measured;
+    if (measured) {
+      says << tr("%n whole cell(s) on %1 cm²",
+                 nullptr,
+                 static_cast<int>(side.view->cells.size()))
+                  .arg(Formats::Ratio(side.view->area_cm2))
+           << Wording::Counted(CountedOf(*side.view))
+           << tr("Eight of ten lie between %1 and %2 mm.")
+                  .arg(Formats::Ratio(side.view->lower_mm),
+                       Formats::Ratio(side.view->upper_mm));
+    }
+    list << QVariantMap{
+        {"name", QFileInfo(QString::fromStdString(side.photo.path)).fileName()},
+        {"pixel",
+         scaled ? Formats::Number(side.photo.mm_per_px, 4) : QString()},
+        {"scale",
+         scaled ? tr("Scale: %1 mm to a pixel, good to %2.")
+                      .arg(Formats::Number(side.photo.mm_per_px, 4),
+                           Formats::Percent(side.photo.rel_sd_scale))
+                : tr("Point at both ends of something of known length, or "
+                     "write the size of a pixel.")},
+        {"says", says},
+        {"trouble", side.trouble},
+        {"measured", measured},
+        {"bars",
+         measured && most_mm > 0.0 ? Bars(*side.view, most_mm)
+                                   : QVariantList()}};
+  }
+  return list;
+}
+
+QString CellRoom::comparison() const {
+  const auto& [first, second] = sides_;
+  if (!first.view || !second.view || !first.view->measured ||
+      !second.view->measured) {
+    return {};
+  }
+  const CellComparison found = CompareCells(*first.view, *second.view);
+  QString says;
+  switch (found.verdict) {
+    case CellVerdict::kMore:
+      says = tr("The second has more cells:");
+      break;
+    case CellVerdict::kFewer:
+      says = tr("The second has fewer cells:");
+      break;
+    case CellVerdict::kAlike:
+      says = tr("They are alike:");
+      break;
+    case CellVerdict::kUndecided:
+      says = tr("These photos cannot tell which has more:");
+      break;
+  }
+  return says + " " +
+         tr("%1 times as many (%2 to %3), %4 times as large (%5 to %6).")
+             .arg(Formats::Ratio(found.density_ratio),
+                  Formats::Ratio(found.density_interval.low),
+                  Formats::Ratio(found.density_interval.high),
+                  Formats::Ratio(found.size_ratio),
+                  Formats::Ratio(found.size_interval.low),
+                  Formats::Ratio(found.size_interval.high));
+}
+
+void CellRoom::keep(
+    int side, int seen, const QString& after_s, int cup, const QString& text) {
+  const Side& from = At(side);
+  if (from.photo.path.empty()) return;
+  CellsTested test;
+  test.photo = from.photo.path;
+  if (from.view && from.view->measured) test.counted = CountedOf(*from.view);
+  journal_->KeepCells(std::move(test), seen, after_s, cup, text);
+}
+
+}  // namespace flowkin
