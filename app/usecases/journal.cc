@@ -219,6 +219,7 @@ DayFacts FactsOfBoard(const Board& board) {
                         cup.comparison->ratio.Ratio(),
                         cup.comparison->interval.high};
     }
+    each.matches = cup.matched;
     each.changed_since_film = cup.before_addition;
     each.water_share = cup.water_share;
     each.minutes_since_film = cup.minutes_since_film;

@@ -25,6 +25,13 @@ CupFacts ReadCup(const JsonFields& fields) {
     cup.ratio =
         Span{ratio->NeededNumber("low"), value, ratio->NeededNumber("high")};
   }
+  if (const std::string verdict = fields.Text("verdict"); verdict == "match") {
+    cup.matches = true;
+  } else if (!verdict.empty() && verdict != "thicker" && verdict != "thinner" &&
+             verdict != "undecided") {
+    fields.RefuseValue("verdict",
+                       "must be match, thicker, thinner or undecided");
+  }
   cup.target = fields.Number("target", 1.0);
   cup.water_share = fields.Number("water_share");
   cup.minutes_since_film = fields.Number("minutes_since_film");

@@ -16,6 +16,7 @@ struct CupFacts {
   bool activator = false;
   /// Kinematic viscosity over the base coat's, with its 95 % interval.
   std::optional<Span> ratio;
+  bool matches = false;  ///< the comparison says so
   double target = 1.0;
   std::optional<double> water_share;  ///< added water over the whole cup
   std::optional<double> minutes_since_film;

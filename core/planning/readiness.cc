@@ -86,7 +86,7 @@ void CheckFlow(const CupFacts& cup, double band, Readiness& out) {
             "from what lies under it, or blend to mud.",
         measured,
         Basis::kDerived);
-  } else if (ratio.low < low || ratio.high > high) {
+  } else if (!cup.matches && (ratio.low < low || ratio.high > high)) {
     const bool most_inside = off >= 1.0 / (1.0 + band) && off <= 1.0 + band;
     add(RiskKind::kUndecided,
         true,

@@ -115,6 +115,13 @@ TEST(Readiness, EveryRiskIsFoundByItself) {
   }
 }
 
+TEST(Readiness, AMatchThatTheComparisonFoundStands) {
+  EXPECT_TRUE(RisksOf([](DayFacts& f) {
+                f.cups[0].ratio = Span{0.82, 0.96, 1.12};
+                f.cups[0].matches = true;
+              }).empty());
+}
+
 TEST(Readiness, ATargetOfItsOwnCounts) {
   DayFacts facts = Table();
   facts.cups[1].activator = true;
