@@ -46,11 +46,10 @@ void SpreadingPuddle::Step(double dt) {
   }
   face_[m] = 0.0;
   const double nozzle = o_.nozzle_radius_mm;
-  const double rate = t_ < o_.pour_s ? o_.volume_ml * 1e3 / o_.pour_s /
-                                           (std::numbers::pi * nozzle * nozzle)
-                                     : 0.0;
-  const double share =
-      t_ < o_.pour_s ? std::min(1.0, (o_.pour_s - t_) / dt) : 0.0;
+  const double rate =
+      o_.volume_ml * 1e3 / o_.pour_s / (std::numbers::pi * nozzle * nozzle);
+  const double begun = o_.again_s >= 0.0 && t_ >= o_.again_s ? o_.again_s : 0.0;
+  const double share = std::clamp((begun + o_.pour_s - t_) / dt, 0.0, 1.0);
   for (std::size_t i = 0; i < m; ++i) {
     const double r = (static_cast<double>(i) + 0.5) * dr_;
     const double w = dt / (r * dr_);

@@ -9,6 +9,8 @@ struct SpreadingPuddleOptions {
   double volume_ml = 5.0;
   double pour_s = 1.5;            ///< volume arrives at a steady rate
   double nozzle_radius_mm = 3.0;  ///< of the disc it arrives on
+  /// As much again arrives from this time on (< 0: never).
+  double again_s = -1.0;
   /// Paint with a yield stress (Pa) slows and stops; 0 is Newtonian.
   double yield_pa = 0.0;
   double rho_kg_m3 = 1200.0;

@@ -182,6 +182,11 @@ bool Film(Scene* scene, const Camera& c, int frames, const std::string& path) {
           frame, moved, shift, c.size, cv::INTER_LINEAR, cv::BORDER_REFLECT);
       moved.copyTo(frame);
     }
+    const double hunting = (middle - c.hunt_s) / 1.5;
+    if (c.hunt_s >= 0.0 && hunting > 0.0 && hunting < 1.0) {
+      const double sigma = 5.0 * std::abs(std::sin(2.0 * CV_PI * hunting));
+      if (sigma > 0.3) cv::GaussianBlur(frame, frame, {}, sigma);
+    }
     if (c.sharpen > 0.0) {
       cv::Mat3b soft;
       cv::GaussianBlur(frame, soft, {}, 1.2);
@@ -198,6 +203,9 @@ bool Film(Scene* scene, const Camera& c, int frames, const std::string& path) {
             1.0 / 2.2);
         wide16.row(y) *= gain;
       }
+    }
+    if (c.lamp_off_s >= 0.0 && middle > c.lamp_off_s) {
+      wide16 *= std::pow(0.12, 1.0 / 2.2);
     }
     if (c.noise > 0.0) {
       const cv::Rect at(random.uniform(0, kSpare),

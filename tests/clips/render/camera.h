@@ -28,6 +28,10 @@ struct Camera {
   /// never).
   double knock_s = -1.0;
   cv::Point2d knock_px{0, 0};
+  /// The lamp goes out at this time, daylight is left (< 0: never).
+  double lamp_off_s = -1.0;
+  /// The lens hunts for focus for 1.5 s from this time on (< 0: never).
+  double hunt_s = -1.0;
   double cast_blue = 1.0, cast_red = 1.0;  ///< white balance
   int crf = 17;  ///< low enough that the noise lives through it
   std::uint32_t seed = 1;

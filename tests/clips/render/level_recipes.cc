@@ -266,6 +266,101 @@ void AddLevelRecipes(std::vector<Recipe>* out) {
             44,
             out);
   }
+  {
+    // One line across a small cup by a window, seen flat, 30 pictures a second.
+    LevelShot s;
+    s.set = "level-window";
+    s.quick = false;
+    s.relief.depth_mm = 5.0;
+    s.path.kind = "line";
+    s.path.span_mm = 16.0;
+    s.path.volume_ml = 1.0;
+    s.path.width_mm = 1.9;
+    s.path.laid_s = 1.9;
+    s.look.elevation_deg = 36.0;
+    s.look.pool_half_mm = 30.0;
+    s.look.mm_per_px = 0.15;
+    s.look.centre_px = {320, 270};
+    s.look.lamps = {{270, 34, 22, 1.6}};
+    s.look.table = {
+        "cloth", FromScreen(88, 96, 84), FromScreen(70, 80, 70), 30.0, 0.2};
+    s.camera.fps = 30;
+    s.camera.size = {640, 480};
+    s.camera.blur_samples = 1;
+    s.camera.noise = 5.0;
+    PushSet(s,
+            MixPalette(2600.0, {0.6, 1.4, 2.2}, 35),
+            {FromScreen(236, 233, 226),
+             FromScreen(30, 34, 60),
+             FromScreen(225, 190, 70),
+             FromScreen(40, 110, 70)},
+            45,
+            out);
+  }
+  {
+    // Thin paint in a dish, a ring, slow motion, small picture.
+    LevelShot s;
+    s.set = "level-slow";
+    s.quick = false;
+    s.relief.depth_mm = 7.0;
+    s.path.kind = "ring";
+    s.path.span_mm = 13.0;
+    s.path.volume_ml = 1.5;
+    s.path.lay_start_s = 0.6;
+    s.path.laid_s = 1.1;
+    s.look.mm_per_px = 0.2;
+    s.look.centre_px = {236, 136};
+    s.look.elevation_deg = 56.0;
+    s.look.container = FromScreen(60, 90, 120);
+    s.look.lamps = {{230, 50, 6, 1.8}, {310, 44, 7, 1.4}};
+    s.camera.fps = 240;
+    s.camera.size = {480, 270};
+    s.camera.blur_samples = 1;
+    s.camera.noise = 6.0;
+    PushSet(s,
+            MixPalette(800.0, {0.7, 1.3, 2.4}, 36),
+            {FromScreen(190, 60, 50),
+             FromScreen(230, 228, 220),
+             FromScreen(60, 60, 130),
+             FromScreen(40, 40, 40)},
+            46,
+            out);
+  }
+  {
+    // Narrow zigzag in a tray under lamps on the mains, rolling shutter, 25
+    // pictures a second, satin paint.
+    LevelShot s;
+    s.set = "level-hall";
+    s.quick = false;
+    s.relief.depth_mm = 4.0;
+    s.path.kind = "zigzag";
+    s.path.span_mm = 15.0;
+    s.path.width_mm = 1.6;
+    s.path.volume_ml = 1.3;
+    s.look.shape = "tray";
+    s.look.pool_half_mm = 40.0;
+    s.look.pool_half_y_mm = 30.0;
+    s.look.elevation_deg = 64.0;
+    s.look.mm_per_px = 0.15;
+    s.look.centre_px = {330, 182};
+    s.look.roughness = 0.06;
+    s.look.lamps = {{20, 62, 8, 1.5}, {150, 58, 8, 1.5}, {265, 66, 8, 1.5}};
+    s.camera.fps = 25;
+    s.camera.size = {640, 360};
+    s.camera.blur_samples = 1;
+    s.camera.noise = 7.0;
+    s.camera.flicker_depth = 0.1;
+    s.camera.lamp_hz = 100.0;
+    s.camera.row_readout_s = 0.018;
+    PushSet(s,
+            MixPalette(1500.0, {0.65, 1.5, 2.2}, 37),
+            {FromScreen(40, 80, 60),
+             FromScreen(120, 90, 160),
+             FromScreen(30, 30, 36),
+             FromScreen(210, 130, 110)},
+            47,
+            out);
+  }
   LevelShot m;
   m.set = "mishaps";
   m.role = "mishap";
@@ -289,6 +384,31 @@ void AddLevelRecipes(std::vector<Recipe>* out) {
     s.film_s = 0.5;
     Push(s, out);
   }
+  const auto mishap = [&](const char* name, const char* what, auto change) {
+    LevelShot s = m;
+    s.file = std::string("level-") + name + ".mp4";
+    s.nuisances = {what};
+    s.expect = "measured or refused";
+    s.film_s = 4.0;
+    s.relief.depth_mm = 5.0;
+    s.camera.size = {640, 360};
+    s.look.centre_px = {320, 180};
+    s.look.mm_per_px = 0.23;
+    change(&s);
+    Push(s, out);
+  };
+  mishap("plain", "none, for comparison", [](LevelShot* s) {
+    s->expect = "measured";
+  });
+  mishap("crossed", "hand crossing while it levels", [](LevelShot* s) {
+    s->look.crossing_s = 3.0;
+  });
+  mishap("lampoff", "lamp goes out while it levels", [](LevelShot* s) {
+    s->camera.lamp_off_s = 2.6;
+  });
+  mishap("hunting", "lens hunts for focus", [](LevelShot* s) {
+    s->camera.hunt_s = 2.3;
+  });
   {
     LevelShot s = m;
     s.file = "level-knocked.mp4";

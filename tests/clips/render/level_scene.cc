@@ -171,7 +171,11 @@ cv::Mat3f LevelScene::Background() {
 }
 
 cv::Rect LevelScene::Region(double t) const {
-  if (t < path_.lay_start_s - 0.7 || t > path_.laid_s + 0.35) return pool_;
+  const bool crossed =
+      look_.crossing_s >= 0.0 && std::abs(t - look_.crossing_s) < 0.7;
+  if (!crossed && (t < path_.lay_start_s - 0.7 || t > path_.laid_s + 0.35)) {
+    return pool_;
+  }
   return {{0, 0}, size_};
 }
 
@@ -320,6 +324,7 @@ void LevelScene::Draw(double t, cv::Mat3f* picture) {
     }
   }
   DrawLayer(t, picture);
+  DrawCrossing(t, look_.crossing_s, picture);
 }
 
 }  // namespace flowkin::clips

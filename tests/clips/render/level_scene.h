@@ -40,6 +40,8 @@ struct LevelLook {
   double ceiling = 0.18;
   std::vector<Lamp> lamps{{250, 45, 12, 3.0}};
   std::string layer = "stick";  ///< stick spout
+  /// A hand crosses the picture at this time, over 1.2 s (< 0: never).
+  double crossing_s = -1.0;
   std::uint32_t seed = 1;
 };
 

@@ -211,4 +211,15 @@ void DrawHand(cv::Mat3f* picture,
   part(at(0.9, -0.3), at(0.05, 0.12), 0.22, 1.08f);  // thumb
 }
 
+void DrawCrossing(double t_s, double middle_s, cv::Mat3f* picture) {
+  const double share = (t_s - middle_s) / 1.2;
+  if (middle_s < 0.0 || std::abs(share) > 0.5) return;
+  const double w = picture->cols, h = picture->rows;
+  DrawHand(picture,
+           {w * (0.5 - 1.6 * share), h * 0.5},
+           0.13 * std::max(w, h),
+           FromScreen(205, 160, 135),
+           true);
+}
+
 }  // namespace flowkin::clips

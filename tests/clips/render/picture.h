@@ -74,4 +74,8 @@ void DrawHand(cv::Mat3f* picture,
               const Light& glove,
               bool from_right);
 
+/// A hand that crosses the picture from right to left within 1.2 s about
+/// `middle_s`; none if that is below 0.
+void DrawCrossing(double t_s, double middle_s, cv::Mat3f* picture);
+
 }  // namespace flowkin::clips

@@ -198,6 +198,102 @@ void AddPuddleRecipes(std::vector<Recipe>* out) {
             23,
             out);
   }
+  {
+    // Dark paint on dark stone under one hard lamp on the mains, a small phone
+    // picture, rolling shutter.
+    PuddleShot s;
+    s.set = "puddle-night";
+    s.quick = false;
+    s.spread.volume_ml = 1.0;
+    s.spread.pour_s = 0.9;
+    s.look.tile = {
+        "speckle", FromScreen(48, 46, 50), FromScreen(62, 60, 64), 7.0, 0.3};
+    s.look.table = {
+        "plain", FromScreen(40, 36, 34), FromScreen(30, 28, 26), 50.0, 0.2};
+    s.look.ruler = "horizontal";
+    s.look.mm_per_px = 0.2;
+    s.look.tile_half_mm = {58, 34};
+    s.look.centre_mm = {3, -11};
+    s.look.pourer = "syringe";
+    s.look.gloss = 1.7;
+    s.look.lamps = {{240, 42, 6, 1.4}};
+    s.give_scale = false;
+    s.film_s = 9.0;
+    s.camera.fps = 30;
+    s.camera.size = {640, 360};
+    s.camera.blur_samples = 1;
+    s.camera.noise = 6.0;
+    s.camera.flicker_depth = 0.12;
+    s.camera.lamp_hz = 100.0;
+    s.camera.row_readout_s = 0.02;
+    PushSet(s,
+            MixPalette(520.0, {0.75, 1.5, 2.4}, 14),
+            {FromScreen(22, 24, 30),
+             FromScreen(30, 40, 90),
+             FromScreen(90, 24, 34),
+             FromScreen(26, 70, 60)},
+            24,
+            out);
+  }
+  {
+    // Checked tile seen 6 degrees askew, a large pour that takes long, 25
+    // pictures a second, much compression.
+    PuddleShot s;
+    s.set = "puddle-checks";
+    s.quick = false;
+    s.spread.volume_ml = 10.0;
+    s.spread.pour_s = 4.0;
+    s.spread.nozzle_radius_mm = 4.0;
+    s.look.tile = {
+        "check", FromScreen(206, 204, 196), FromScreen(150, 158, 160), 36, 0.4};
+    s.look.mm_per_px = 0.22;
+    s.look.pitch_deg = 6.0;
+    s.look.lamps = {{60, 50, 14, 0.9}, {190, 62, 5, 0.7}};
+    s.film_s = 14.0;
+    s.camera.fps = 25;
+    s.camera.size = {854, 480};
+    s.camera.blur_samples = 1;
+    s.camera.crf = 27;
+    PushSet(s,
+            MixPalette(900.0, {0.6, 1.35, 2.0}, 15),
+            {FromScreen(120, 60, 140),
+             FromScreen(230, 228, 222),
+             FromScreen(200, 80, 40),
+             FromScreen(36, 60, 50)},
+            25,
+            out);
+  }
+  {
+    // A small puddle of rather thin paint far from the camera, hand-held, under
+    // a lamp at 120 Hz.
+    PuddleShot s;
+    s.set = "puddle-far";
+    s.quick = false;
+    s.spread.volume_ml = 2.0;
+    s.spread.pour_s = 0.8;
+    s.look.tile = {
+        "wood", FromScreen(186, 150, 108), FromScreen(150, 112, 76), 60.0, 0.4};
+    s.look.mm_per_px = 0.3;
+    s.look.centre_mm = {-20, 9};
+    s.look.lamps = {{300, 65, 10, 1.0}};
+    s.film_s = 8.0;
+    s.camera.fps = 30;
+    s.camera.size = {640, 360};
+    s.camera.blur_samples = 1;
+    s.camera.noise = 5.0;
+    s.camera.sway_px = 0.7;
+    s.camera.flicker_depth = 0.08;
+    s.camera.lamp_hz = 120.0;
+    s.camera.row_readout_s = 0.015;
+    PushSet(s,
+            MixPalette(300.0, {0.7, 1.4, 2.5}, 16),
+            {FromScreen(240, 238, 230),
+             FromScreen(50, 90, 60),
+             FromScreen(230, 190, 60),
+             FromScreen(150, 40, 60)},
+            26,
+            out);
+  }
   // Mishaps and hard cases, one clip each.
   PuddleShot m;
   m.set = "mishaps";
@@ -236,6 +332,32 @@ void AddPuddleRecipes(std::vector<Recipe>* out) {
     s.camera.knock_px = {38, -21};
     Push(s, out);
   }
+  const auto mishap = [&](const char* name, const char* what, auto change) {
+    PuddleShot s = m;
+    s.file = std::string("puddle-") + name + ".mp4";
+    s.nuisances = {what};
+    s.expect = "refused or measured with warning";
+    s.camera.size = {640, 360};
+    s.look.mm_per_px = 0.3;
+    change(&s);
+    Push(s, out);
+  };
+  mishap("again", "second pour on the first", [](PuddleShot* s) {
+    s->spread.again_s = 5.0;
+  });
+  mishap("pushed", "tile pushed", [](PuddleShot* s) { s->look.push_s = 6.0; });
+  mishap("crossed", "hand crossing", [](PuddleShot* s) {
+    s->expect = "measured or refused";
+    s->look.crossing_s = 6.0;
+  });
+  mishap("lampoff", "lamp goes out", [](PuddleShot* s) {
+    s->expect = "measured or refused";
+    s->camera.lamp_off_s = 6.0;
+  });
+  mishap("hunting", "lens hunts for focus", [](PuddleShot* s) {
+    s->expect = "measured or refused";
+    s->camera.hunt_s = 4.0;
+  });
   {
     PuddleShot s = m;
     s.file = "puddle-faint.mp4";

@@ -34,9 +34,16 @@ cv::Point2d PuddleScene::ToTile(cv::Point2d px) const {
 }
 
 cv::Mat3f PuddleScene::Background() {
+  if (look_.push_s >= 0.0) pushed_ = Backdrop(look_.push_mm);
+  return Backdrop({0, 0});
+}
+
+cv::Mat3f PuddleScene::Backdrop(cv::Point2d tile_mm) const {
   cv::Mat3f picture = PaintSurface(size_, look_.table, look_.seed);
   const cv::Mat3f tile = PaintSurface(size_, look_.tile, look_.seed + 100);
   auto quad = [&](cv::Point2d low, cv::Point2d high) {
+    low += tile_mm;
+    high += tile_mm;
     cv::Mat1b mask = EmptyMask(size_);
     FillPolygon(&mask,
                 {ToPixel(low),
@@ -55,7 +62,8 @@ cv::Mat3f PuddleScene::Background() {
     const double across = flat ? h.y - 22.0 : -h.x + 18.0;
     auto place = [&](double along, double off) {
       const double a = along - 50.0;
-      return flat ? cv::Point2d(a, across + off) : cv::Point2d(across - off, a);
+      return tile_mm + (flat ? cv::Point2d(a, across + off)
+                             : cv::Point2d(across - off, a));
     };
     auto strip = [&](double a0, double a1, double o0, double o1, Light c) {
       cv::Mat1b mask = EmptyMask(size_);
@@ -93,6 +101,14 @@ cv::Rect PuddleScene::Region(double t) const {
   const cv::Rect whole({0, 0}, size_);
   if (t < look_.start_s - 0.9) return {};
   if (t < look_.start_s + paint_.pour_s + 0.85) return whole;
+  if (look_.push_s >= 0.0 && t > look_.push_s - 0.1) return whole;
+  if (look_.crossing_s >= 0.0 && std::abs(t - look_.crossing_s) < 0.7) {
+    return whole;
+  }
+  if (paint_.again_s >= 0.0) {
+    const double again = look_.start_s + paint_.again_s;
+    if (t > again - 1.0 && t < again + paint_.pour_s + 0.85) return whole;
+  }
   // Only the puddle is left; it never outgrows its radius at this time plus
   // what one frame adds.
   const double r = puddle_.RadiusMm() + 6.0;
@@ -106,7 +122,11 @@ cv::Rect PuddleScene::Region(double t) const {
 }
 
 void PuddleScene::DrawPourer(double t, cv::Mat3f* picture) const {
-  const double begin = look_.start_s, end = look_.start_s + paint_.pour_s;
+  double begin = look_.start_s;
+  if (paint_.again_s >= 0.0 && t > begin + paint_.again_s - 1.0) {
+    begin += paint_.again_s;
+  }
+  const double end = begin + paint_.pour_s;
   // Comes in over 0.7 s, stays while pouring, goes within 0.6 s.
   double away = 0.0;
   if (t < begin - 0.1) {
@@ -186,14 +206,16 @@ void PuddleScene::Draw(double t, cv::Mat3f* picture) {
   const double since = t - look_.start_s;
   if (since > 0.0) puddle_.AdvanceTo(since);
   const double radius = since > 0.0 ? puddle_.RadiusMm() : 0.0;
+  const bool pushed = look_.push_s >= 0.0 && t > look_.push_s;
+  if (pushed) pushed_.copyTo(*picture);
   if (radius > 0.3) {
-    const double volume =
-        paint_.volume_ml * 1e3 * std::min(1.0, since / paint_.pour_s);
+    const double volume = 1e3 * puddle_.VolumeMl();
     const double middle = 4.0 * volume / (3.0 * CV_PI * radius * radius);
     // A puddle on a slope slides and its lower half runs ahead.
     const double slide =
         look_.creep_mm_s * 4.0 * (1.0 - std::exp(-since / 4.0));
-    const cv::Point2d c = look_.centre_mm + cv::Point2d(slide, 0.0);
+    const cv::Point2d c = look_.centre_mm + cv::Point2d(slide, 0.0) +
+                          (pushed ? look_.push_mm : cv::Point2d());
     const double stretch = 1.0 + 0.9 * slide / (radius + 1.0);
     std::vector<cv::Vec3d> lamps, halves;
     for (const Lamp& lamp : look_.lamps) {
@@ -260,6 +282,7 @@ void PuddleScene::Draw(double t, cv::Mat3f* picture) {
     }
   }
   DrawPourer(t, picture);
+  DrawCrossing(t, look_.crossing_s, picture);
 }
 
 }  // namespace flowkin::clips

@@ -34,6 +34,11 @@ struct PuddleLook {
   double start_s = 1.2;
   /// Tile off level: the puddle creeps along +x at so many mm/s at first.
   double creep_mm_s = 0.0;
+  /// The tile is pushed by so many mm at this time (< 0: never).
+  double push_s = -1.0;
+  cv::Point2d push_mm{7, 4};
+  /// A hand crosses the picture at this time, over 1.2 s (< 0: never).
+  double crossing_s = -1.0;
   std::uint32_t seed = 1;
 };
 
@@ -47,6 +52,7 @@ class PuddleScene : public Scene {
   void Draw(double t_s, cv::Mat3f* picture) override;
 
  private:
+  cv::Mat3f Backdrop(cv::Point2d tile_mm) const;
   cv::Point2d ToPixel(cv::Point2d mm) const;
   cv::Point2d ToTile(cv::Point2d px) const;
   void DrawPourer(double t_s, cv::Mat3f* picture) const;
@@ -56,6 +62,7 @@ class PuddleScene : public Scene {
   flowkin::testing::SpreadingPuddleOptions paint_;
   flowkin::testing::SpreadingPuddle puddle_;
   double camera_mm_ = 450.0;
+  cv::Mat3f pushed_;  // the backdrop after a push
 };
 
 }  // namespace flowkin::clips
