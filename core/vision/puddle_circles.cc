@@ -21,6 +21,27 @@ struct Edge {
   float x, y, ux, uy;  // place and unit gradient
 };
 
+// Whether an edge of about this strength or more runs the same way within a
+// pixel of (x, y): the grain of wood under the paint's rim runs another way.
+bool HasLike(const EdgeMap& map, int x, int y, float gx, float gy) {
+  constexpr float kSameWay = 0.8F;
+  const float power = gx * gx + gy * gy;
+  for (int r = std::max(0, y - 1); r <= std::min(y + 1, map.gx.rows - 1); ++r) {
+    for (int c = std::max(0, x - 1); c <= std::min(x + 1, map.gx.cols - 1);
+         ++c) {
+      const float hx = map.gx.at<short>(r, c);
+      const float hy = map.gy.at<short>(r, c);
+      const float other = hx * hx + hy * hy;
+      const float along = gx * hx + gy * hy;
+      if (9.0F * other >= 4.0F * power &&
+          along >= kSameWay * std::sqrt(power * other)) {
+        return true;
+      }
+    }
+  }
+  return false;
+}
+
 }  // namespace
 
 EdgeMap FindEdges(const WorkPicture& picture) {
@@ -60,14 +81,20 @@ EdgeMap FindEdges(const WorkPicture& picture) {
       ++histogram[static_cast<std::size_t>(std::min(m, 2047))];
     }
   }
-  // Most of the picture is tile and table: the median is noise and texture.
-  int seen = 0, median = 0;
-  while (median < 2047) {
-    seen += histogram[static_cast<std::size_t>(median)];
-    if (2 * seen >= size.area()) break;
-    ++median;
-  }
-  map.threshold = std::max(kLeastMagnitude, 3 * median);
+  // Most of the picture is tile and table: the median is noise and, on wood or
+  // stone, texture. Texture does not count, for the reference has it as well,
+  // so the calmest fifth says what is noise there; on a plain tile, where the
+  // magnitude is Rayleigh distributed, both come to the same.
+  const auto quantile = [&](int parts) {
+    int seen = 0, at = 0;
+    for (; at < 2047; ++at) {
+      seen += histogram[static_cast<std::size_t>(at)];
+      if (parts * seen >= size.area()) break;
+    }
+    return at;
+  };
+  map.threshold =
+      std::max(kLeastMagnitude, std::min(3 * quantile(2), 5 * quantile(5)));
   return map;
 }
 
@@ -93,9 +120,9 @@ std::vector<Circle> FindCircles(const EdgeMap& edges,
       if (ro >= 0 && co >= 0 && ro < rows && co < cols) {
         before = old.at<std::uint16_t>(ro, co);
       }
-      if (2 * m[c] < 3 * before) continue;
       const float gx = edges.gx.at<short>(r, c);
       const float gy = edges.gy.at<short>(r, c);
+      if (2 * m[c] < 3 * before && HasLike(reference, co, ro, gx, gy)) continue;
       const float norm = static_cast<float>(m[c]) + 1e-6F;
       const float ux = gx / norm, uy = gy / norm;
       // Thin: keep the crest across the gradient.

@@ -115,6 +115,7 @@ struct PuddleTracker::State {
   std::optional<ScaleSearch> ruler;
   PixelCircle ruler_at;
 
+  bool Seeking() const;
   void Work(const Frame& frame, double t);
   void Search(const Frame& frame, const WorkPicture& work);
   void Follow(const Frame& frame, double t, const cv::Point2f* shift);
@@ -153,8 +154,8 @@ void PuddleTracker::Add(const Frame& frame) {
   facts.last_t_s = t;
   if (std::min(frame.luma.cols, frame.luma.rows) < kLeastSide_px) return;
 
-  bool due = s.candidates.empty() ? t - s.last_work_t >= kWorkSpacing
-                                  : t - s.last_search_t >= kLateSearchSpacing;
+  bool due = s.Seeking() ? t - s.last_work_t >= kWorkSpacing
+                         : t - s.last_search_t >= kLateSearchSpacing;
   for (const Candidate& c : s.candidates) {
     if (c.alive && t >= c.next_t) due = true;
   }
@@ -192,6 +193,15 @@ void PuddleTracker::State::Facts(const WorkPicture& work) {
   }
 }
 
+// True while nothing that grows and lasts is followed: the lip of a cup may
+// have been followed and lost.
+bool PuddleTracker::State::Seeking() const {
+  return std::none_of(
+      candidates.begin(), candidates.end(), [](const Candidate& c) {
+        return c.alive && c.samples.size() >= 20 && c.Growth() > 0.03;
+      });
+}
+
 void PuddleTracker::State::Work(const Frame& frame, double t) {
   WorkPicture work = ReducePicture(frame, factor);
   work.t_s = t;
@@ -210,16 +220,8 @@ void PuddleTracker::State::Work(const Frame& frame, double t) {
     ring_covers_clip = false;
   }
   Follow(frame, t, &work.shift);
-  const double spacing =
-      candidates.empty() ? kSearchSpacing : kLateSearchSpacing;
-  // While nothing that lasts is followed the search goes on as before.
-  const bool young =
-      candidates.empty() ||
-      std::none_of(
-          candidates.begin(), candidates.end(), [&](const Candidate& c) {
-            return c.alive && c.samples.size() >= 20 && c.Growth() > 0.03;
-          });
-  if (t - last_search_t >= (young ? kSearchSpacing : spacing)) {
+  const double spacing = Seeking() ? kSearchSpacing : kLateSearchSpacing;
+  if (t - last_search_t >= spacing) {
     last_search_t = t;
     Search(frame, work);
   }

@@ -205,6 +205,22 @@ TEST(PuddleTracker, CountsASecondPuddle) {
   EXPECT_EQ(track.other_puddles, 1);
 }
 
+// The lip of a cup is round as well; it is followed, leaves, and the paint
+// comes later.
+TEST(PuddleTracker, FindsThePuddleAfterSomethingElseThatWasRound) {
+  const FrontTrack track = Film(
+      {},
+      [](double t) {
+        std::vector<Disc> discs = {{330.3, 150.7, RadiusPx(t - 5.0)}};
+        if (t > 0.4 && t < 1.6) discs.push_back({200.0, 200.0, 50.0});
+        return discs;
+      },
+      9.0);
+  ASSERT_GE(track.samples.size(), 20U);
+  EXPECT_NEAR(track.samples.back().radius_px, RadiusPx(4.0 - 1.0 / kFps), 0.5);
+  EXPECT_EQ(track.later_puddles, 0);
+}
+
 TEST(PuddleTracker, APuddleFromTheFirstFrameIsSaidSo) {
   const FrontTrack track = Film(
       {}, [](double t) { return OnePuddle(t + 1.7); }, 5.0);
