@@ -17,6 +17,22 @@ constexpr int kPressRests_ms = 700;
 
 }  // namespace
 
+std::vector<PictureMark> MarksOf(const FilmerView& view) {
+  std::vector<PictureMark> marks;
+  if (!view.filming || view.width_px <= 0) return marks;
+  for (const FoundLine& line : view.lines) {
+    PictureMark mark;
+    mark.closed = line.closed;
+    mark.strong = true;
+    for (const cv::Point2d& point : line.points) {
+      mark.points.emplace_back(point.x / view.width_px,
+                               point.y / view.height_px);
+    }
+    marks.push_back(std::move(mark));
+  }
+  return marks;
+}
+
 FilmStand::FilmStand(const QString& films,
                      BenchBoard* board,
                      ClipQueue* clips,
@@ -166,20 +182,7 @@ void FilmStand::Heed(const LiveStatus& status) {
     clips_->Add(
         QString::fromStdString(status.view.taken->path), filmed_cup_, options);
   }
-  std::vector<PictureMark> marks;
-  if (status.view.filming && status.view.width_px > 0) {
-    for (const FoundLine& line : status.view.lines) {
-      PictureMark mark;
-      mark.closed = line.closed;
-      mark.strong = true;
-      for (const cv::Point2d& point : line.points) {
-        mark.points.emplace_back(point.x / status.view.width_px,
-                                 point.y / status.view.height_px);
-      }
-      marks.push_back(std::move(mark));
-    }
-  }
-  camera_->feed()->ShowMarks(std::move(marks));
+  camera_->feed()->ShowMarks(MarksOf(status.view));
   Tell();
 }
 
@@ -310,9 +313,22 @@ QString FilmStand::advice() const {
     case TestKind::kStream:
       return tr("Stand the stick in the paint, lift it straight up, hold it.");
     case TestKind::kLevel:
-      return tr("Lay one ribbon on the paint and take the stick away.");
-    case TestKind::kPuddle:
-      return tr("Put the paint down in one go and take the hand away.");
+      // Without a highlight the relief hardly shows; whether there is one can
+      // be told only once the ribbon lies.
+      return tr(
+          "See that a lamp is mirrored in the paint. Lay one ribbon on it "
+          "and take the stick away.");
+    case TestKind::kPuddle: {
+      const QString how =
+          tr("Put the paint down in one go, as much every time, and take the "
+             "hand away.");
+      return status_.view.no_ruler
+                 ? how + " " +
+                       tr("No ruler is made out: lay one with millimetres "
+                          "beside it, or leave the camera where it is for "
+                          "every cup.")
+                 : how;
+    }
   }
   return {};
 }

@@ -16,6 +16,9 @@
 
 namespace flowkin {
 
+/// The running test's lines for the picture; none while no film runs.
+std::vector<PictureMark> MarksOf(const FilmerView& view);
+
 /// Filming at the bench: tests begin and end by themselves, each becomes a film
 /// on the shelf and is measured like a clip that was dropped in, while the next
 /// one may already run. One button, or any key, does whatever is next.

@@ -23,6 +23,30 @@ constexpr double kMinVolumeMl = 0.1;
 constexpr double kMaxVolumeMl = 100.0;
 constexpr double kMaxMmPerPx = 100.0;
 
+std::vector<FoundLine> LinesOf(const StreamPlace& at) {
+  const double left = at.stick_center_x_px - 0.5 * at.stick_width_px;
+  const double right = at.stick_center_x_px + 0.5 * at.stick_width_px;
+  return {{{{left, at.stick_bottom_y_px}, {right, at.stick_bottom_y_px}}},
+          {{{at.stream_x_px, at.stick_bottom_y_px},
+            {at.stream_x_px, at.pool_y_px}}},
+          {{{left, at.pool_y_px}, {right, at.pool_y_px}}}};
+}
+
+std::vector<FoundLine> LinesOf(const FrontSample& s) {
+  FoundLine outline;
+  outline.closed = true;
+  constexpr int kCorners = 48;
+  for (int i = 0; i < kCorners; ++i) {
+    const double a = 2.0 * CV_PI * i / kCorners;
+    const double r = s.radius_px + s.c2_px * std::cos(2.0 * a) +
+                     s.s2_px * std::sin(2.0 * a) + s.c3_px * std::cos(3.0 * a) +
+                     s.s3_px * std::sin(3.0 * a);
+    outline.points.emplace_back(s.x_px + r * std::cos(a),
+                                s.y_px + r * std::sin(a));
+  }
+  return {outline};
+}
+
 class StreamClipTest : public ClipTest {
  public:
   explicit StreamClipTest(const ClipTestOptions& options) {
@@ -31,6 +55,11 @@ class StreamClipTest : public ClipTest {
   }
 
   void Add(const Frame& frame) override { tracker_.Add(frame); }
+
+  std::optional<std::vector<FoundLine>> LinesNow() const override {
+    const std::optional<StreamPlace> place = tracker_.Place();
+    return place ? LinesOf(*place) : std::vector<FoundLine>();
+  }
 
   FlowMeasurement Finish() override {
     track_ = tracker_.Finish();
@@ -47,12 +76,11 @@ class StreamClipTest : public ClipTest {
   std::vector<FoundLine> Lines() const override {
     if (track_.episodes.empty()) return {};
     const StreamEpisode& e = track_.episodes.back();
-    const double left = e.stick_center_x_px - 0.5 * e.stick_width_px;
-    const double right = e.stick_center_x_px + 0.5 * e.stick_width_px;
-    return {
-        {{{left, e.stick_bottom_y_px}, {right, e.stick_bottom_y_px}}},
-        {{{e.stream_x_px, e.stick_bottom_y_px}, {e.stream_x_px, e.pool_y_px}}},
-        {{{left, e.pool_y_px}, {right, e.pool_y_px}}}};
+    return LinesOf(StreamPlace{e.stick_center_x_px,
+                               e.stick_width_px,
+                               e.stick_bottom_y_px,
+                               e.stream_x_px,
+                               e.pool_y_px});
   }
 
   void DrawFound(cv::Mat& bgr, double t_s) const override {
@@ -87,6 +115,11 @@ class LevelClipTest : public ClipTest {
       : tracker_(TrackerOptions(options)) {}
 
   void Add(const Frame& frame) override { tracker_.Add(frame); }
+
+  /// What levels is known only once it has.
+  std::optional<std::vector<FoundLine>> LinesNow() const override {
+    return std::nullopt;
+  }
 
   FlowMeasurement Finish() override {
     track_ = tracker_.Finish();
@@ -145,6 +178,11 @@ class PuddleClipTest : public ClipTest {
 
   void Add(const Frame& frame) override { tracker_.Add(frame); }
 
+  std::optional<std::vector<FoundLine>> LinesNow() const override {
+    const std::optional<FrontSample> newest = tracker_.Newest();
+    return newest ? LinesOf(*newest) : std::vector<FoundLine>();
+  }
+
   FlowMeasurement Finish() override {
     track_ = tracker_.Finish();
     measurement_ = MeasurePuddle(track_, options_);
@@ -161,20 +199,7 @@ class PuddleClipTest : public ClipTest {
 
   std::vector<FoundLine> Lines() const override {
     if (track_.samples.empty()) return {};
-    const FrontSample& s = track_.samples.back();
-    FoundLine outline;
-    outline.closed = true;
-    constexpr int kCorners = 48;
-    for (int i = 0; i < kCorners; ++i) {
-      const double a = 2.0 * CV_PI * i / kCorners;
-      const double r = s.radius_px + s.c2_px * std::cos(2.0 * a) +
-                       s.s2_px * std::sin(2.0 * a) +
-                       s.c3_px * std::cos(3.0 * a) +
-                       s.s3_px * std::sin(3.0 * a);
-      outline.points.emplace_back(s.x_px + r * std::cos(a),
-                                  s.y_px + r * std::sin(a));
-    }
-    return {outline};
+    return LinesOf(track_.samples.back());
   }
 
   void DrawFound(cv::Mat& bgr, double t_s) const override {

@@ -5,12 +5,11 @@
 #include <utility>
 
 #include "core/base/check.h"
+#include "core/vision/image_scale.h"
 
 namespace flowkin {
 namespace {
 
-/// Visibly free of loss: the stream's last thread is a pixel wide.
-constexpr int kRateFactor = 10;
 /// Frames that stay away so long end a film.
 constexpr double kLongestPause_s = 1.0;
 /// The test is asked how it stands this often, and not oftener than after a
@@ -42,6 +41,13 @@ constexpr double kRestLevel_s = 6.0;
 constexpr double kAimless_s = 20.0;
 constexpr double kLongest_s = 180.0;
 
+/// A look for the ruler costs as much as several frames: only between films,
+/// in a scene at rest, now and then.
+constexpr double kRulerEvery_s = 4.0;
+constexpr double kRulerRest_s = 1.0;
+/// Of the picture's height: where the puddle will be, which is not searched.
+constexpr double kPuddleRadius = 0.2;
+
 /// The event after which a test only needs to be watched for a while.
 std::optional<double> LastEvent(const FlowMeasurement& m) {
   switch (m.kind) {
@@ -71,7 +77,7 @@ double Afterwards_s(const FlowMeasurement& m) {
 
 struct TestFilmer::Film {
   std::string path;
-  std::unique_ptr<ClipWriter> writer;
+  std::unique_ptr<FilmRecorder> recorder;
   std::unique_ptr<ClipTest> test;
   std::optional<std::chrono::nanoseconds> first;
   double last_s = 0.0;  ///< of the newest frame, since `first`
@@ -138,15 +144,12 @@ Result<void> TestFilmer::Begin() {
     if (!path) return path.error();
     film->path = *path;
   }
-  ClipWriterOptions writing;
-  writing.rate_factor = kRateFactor;
-  writing.in_a_hurry = true;
-  auto writer = ClipWriter::Create(film->path, writing);
-  if (!writer) {
+  auto recorder = FilmRecorder::Create(film->path);
+  if (!recorder) {
     spare_path_ = film->path;
-    return writer.error();
+    return recorder.error();
   }
-  film->writer = std::move(*writer);
+  film->recorder = std::move(*recorder);
   film->test = MakeClipTest(options_.test);
   film->by_hand = std::exchange(begin_wanted_, false);
   film_ = std::move(film);
@@ -163,7 +166,7 @@ Result<void> TestFilmer::Write(const Frame& frame) {
   own.timestamp -= *film.first;
   own.index = film.frames++;
   film.last_s = own.TimeS();
-  if (auto written = film.writer->Add(own); !written) return written;
+  if (auto written = film.recorder->Add(own); !written) return written;
   film.test->Add(own);
   return {};
 }
@@ -185,6 +188,20 @@ void TestFilmer::Look(double t_s) {
   film.same_answers = same ? film.same_answers + 1 : 1;
   film.settled = film.same_answers >= kSameAnswers &&
                  t_s - *film.event_s >= Afterwards_s(so_far);
+}
+
+void TestFilmer::LookForRuler(const Frame& frame, const SceneView& scene) {
+  const double now_s = frame.TimeS();
+  if (options_.test.kind != TestKind::kPuddle || options_.test.mm_per_px) {
+    no_ruler_ = false;
+    return;
+  }
+  if (film_ || scene.still_s < kRulerRest_s || now_s < next_ruler_s_) return;
+  next_ruler_s_ = now_s + kRulerEvery_s;
+  const PixelCircle puddle{0.5 * frame.luma.cols,
+                           0.5 * frame.luma.rows,
+                           kPuddleRadius * frame.luma.rows};
+  no_ruler_ = !FindRulerScale(frame.luma, puddle).scale.has_value();
 }
 
 bool TestFilmer::Pointless(const SceneView& scene, double filming_s) const {
@@ -209,12 +226,16 @@ FilmerView TestFilmer::Take(const Frame& frame) {
     view = KeepOrDrop();
     before_.clear();
     before_bytes_ = 0;
+    next_ruler_s_ = now_s;
   }
   last_s_ = now_s;
   size_ = frame.luma.size();
   view.scene = scene_.Add(frame);
   view.width_px = size_.width;
   view.height_px = size_.height;
+  view.t_s = now_s;
+  LookForRuler(frame, view.scene);
+  view.no_ruler = no_ruler_;
   Remember(frame);
 
   if (film_) {
@@ -244,7 +265,7 @@ FilmerView TestFilmer::Take(const Frame& frame) {
     view.filming = true;
     view.begun = film_->begun;
     view.filming_s = film_->last_s;
-    view.lines = film_->lines;
+    view.lines = film_->test->LinesNow().value_or(film_->lines);
   }
   return view;
 }
@@ -252,7 +273,7 @@ FilmerView TestFilmer::Take(const Frame& frame) {
 FilmerView TestFilmer::End(bool settled) {
   FilmerView view;
   const std::unique_ptr<Film> film = std::move(film_);
-  if (auto finished = film->writer->Finish(); !finished) {
+  if (auto finished = film->recorder->Finish(); !finished) {
     spare_path_ = film->path;
     options_.armed = false;
     view.error = finished.error();

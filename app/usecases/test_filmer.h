@@ -9,9 +9,9 @@
 #include <vector>
 
 #include "app/usecases/clip_test.h"
+#include "app/usecases/film_recorder.h"
 #include "app/usecases/film_shelf.h"
 #include "core/base/result.h"
-#include "core/video/clip_writer.h"
 #include "core/vision/scene_watch.h"
 
 namespace flowkin {
@@ -43,7 +43,11 @@ struct FilmerView {
   SceneView scene;
   int width_px = 0;  ///< of the frame
   int height_px = 0;
+  double t_s = 0.0;              ///< of the frame
   std::vector<FoundLine> lines;  ///< of the running test, px of the frame
+  /// Puddle test without a scale: no ruler's marks were made out in the scene
+  /// at rest, so films compare only while the camera stays where it is.
+  bool no_ruler = false;
   std::optional<FilmTaken> taken;
   /// The film could not be written; filming goes on when armed again.
   std::optional<Error> error;
@@ -89,6 +93,7 @@ class TestFilmer {
   Result<void> Begin();
   Result<void> Write(const Frame& frame);
   void Look(double t_s);
+  void LookForRuler(const Frame& frame, const SceneView& scene);
   FilmerView End(bool settled);
   FilmerView KeepOrDrop();
   FilmerView Stopped(const Error& error);
@@ -103,6 +108,8 @@ class TestFilmer {
   std::optional<double> last_s_;
   cv::Size size_;
   bool begin_wanted_ = false;
+  bool no_ruler_ = false;
+  double next_ruler_s_ = 0.0;
   std::string spare_path_;  ///< reserved for a film that was thrown away
   std::unique_ptr<Film> film_;
 };

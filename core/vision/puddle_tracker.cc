@@ -67,6 +67,16 @@ struct Candidate {
     }
     return b / a - 1.0;
   }
+  double Duration() const {
+    return samples.empty() ? 0.0 : samples.back().t_s - samples.front().t_s;
+  }
+  // How much it is like a puddle: one grows and lasts; a barrel or a cup does
+  // neither. At least kLeastSamples.
+  double Score() const {
+    const double growth = std::clamp(Growth(), -0.2, 0.6);
+    return Duration() * (0.05 + std::max(0.0, growth)) *
+           samples[samples.size() / 2].visible;
+  }
 };
 
 double MedianOf(std::vector<double> v) {
@@ -418,6 +428,19 @@ void PuddleTracker::State::FindRuler(const OutlineShape& at) {
   ruler = FindRulerScale(clean, ruler_at);
 }
 
+std::optional<FrontSample> PuddleTracker::Newest() const {
+  constexpr double kGrows = 0.03;
+  const Candidate* best = nullptr;
+  for (const Candidate& c : state_->candidates) {
+    if (c.samples.size() < kLeastSamples) continue;
+    if (best == nullptr || c.Score() > best->Score()) best = &c;
+  }
+  if (best == nullptr || !best->alive || best->Growth() < kGrows) {
+    return std::nullopt;
+  }
+  return best->samples.back();
+}
+
 FrontTrack PuddleTracker::Finish() {
   State& s = *state_;
   FrontTrack track = std::move(s.track);
@@ -427,17 +450,9 @@ FrontTrack PuddleTracker::Finish() {
 
   Candidate* best = nullptr;
   double best_score = -1.0;
-  const auto duration = [](const Candidate& c) {
-    return c.samples.empty() ? 0.0
-                             : c.samples.back().t_s - c.samples.front().t_s;
-  };
   for (Candidate& c : s.candidates) {
     if (c.samples.size() < kLeastSamples) continue;
-    // A puddle grows and lasts; a barrel or a cup does neither.
-    const double growth = std::clamp(c.Growth(), -0.2, 0.6);
-    const double score = duration(c) * (0.05 + std::max(0.0, growth)) *
-                         c.samples[c.samples.size() / 2].visible;
-    if (score > best_score) {
+    if (const double score = c.Score(); score > best_score) {
       best_score = score;
       best = &c;
     }
@@ -464,7 +479,7 @@ FrontTrack PuddleTracker::Finish() {
     Candidate* second = later ? c : best;
     if (!later && !earlier) {
       if (apart > 0.5 * joint && c->Growth() > 0.03 &&
-          duration(*c) > 0.4 * duration(*best)) {
+          c->Duration() > 0.4 * best->Duration()) {
         ++track.other_puddles;
       }
       continue;
@@ -481,7 +496,7 @@ FrontTrack PuddleTracker::Finish() {
       best->left_picture = first->left_picture || second->left_picture;
       best->last_seen = second->last_seen;
     } else if (step <= 0.9 && c->Growth() > 0.03 &&
-               duration(*c) > 0.2 * duration(*best)) {
+               c->Duration() > 0.2 * best->Duration()) {
       ++track.later_puddles;  // here or elsewhere
     }
   }

@@ -38,6 +38,9 @@ class PuddleTracker {
   PuddleTracker& operator=(PuddleTracker&&) noexcept;
 
   void Add(const Frame& frame);
+  /// The growing outline as it was followed last; empty while none is. Before
+  /// Finish().
+  std::optional<FrontSample> Newest() const;
   /// What was seen; call once, after the last frame.
   FrontTrack Finish();
 

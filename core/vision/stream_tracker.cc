@@ -534,6 +534,15 @@ class StreamTracker::Impl {
     }
   }
 
+  std::optional<StreamPlace> Place() const {
+    if (!recording_) return std::nullopt;
+    return StreamPlace{episode_.stick_center_x_px + shift_px_,
+                       episode_.stick_width_px,
+                       episode_.stick_bottom_y_px,
+                       episode_.stream_x_px + shift_px_,
+                       episode_.pool_y_px};
+  }
+
   StreamTrack Finish() {
     EndEpisode();
     if (looks_ > 0) {
@@ -930,6 +939,9 @@ StreamTracker::StreamTracker(const StreamTracker& other)
 StreamTracker::StreamTracker(StreamTracker&&) noexcept = default;
 StreamTracker& StreamTracker::operator=(StreamTracker&&) noexcept = default;
 void StreamTracker::Add(const Frame& frame) { impl_->Add(frame); }
+std::optional<StreamPlace> StreamTracker::Place() const {
+  return impl_->Place();
+}
 StreamTrack StreamTracker::Finish() { return impl_->Finish(); }
 
 }  // namespace flowkin

@@ -1,11 +1,21 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 
 #include "core/track/stream_track.h"
 #include "core/video/frame.h"
 
 namespace flowkin {
+
+/// Where a stream test lies in a picture, px of the upright frame.
+struct StreamPlace {
+  double stick_center_x_px = 0.0;
+  double stick_width_px = 0.0;
+  double stick_bottom_y_px = 0.0;
+  double stream_x_px = 0.0;
+  double pool_y_px = 0.0;
+};
 
 /// Lengths as shares of the picture, times in seconds.
 struct StreamTrackerOptions {
@@ -33,6 +43,9 @@ class StreamTracker {
   StreamTracker& operator=(StreamTracker&&) noexcept;
 
   void Add(const Frame& frame);
+  /// The running test in the newest frame; empty while none is seen. Before
+  /// Finish().
+  std::optional<StreamPlace> Place() const;
   /// Ends the clip. Call once.
   StreamTrack Finish();
 

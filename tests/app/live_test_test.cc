@@ -133,8 +133,7 @@ class Bench {
 TestFilmerOptions Options(TestKind kind) {
   TestFilmerOptions options;
   options.test.kind = kind;
-  if (kind == TestKind::kPuddle) options.test.volume_ml = 1.0;
-  return options;
+  return options;  // a puddle needs no volume to be compared
 }
 
 FlowMeasurement Measured(const std::string& path, TestKind kind) {
@@ -284,6 +283,67 @@ TEST(ClipTest, ACopyThatIsFinishedLeavesTheTestAsItWas) {
       EXPECT_EQ(a.proxies[i].value, b.proxies[i].value);
       EXPECT_EQ(a.proxies[i].ln_value.sd, b.proxies[i].ln_value.sd);
     }
+  }
+}
+
+TEST(ClipTest, TheLinesOfTheNewestFrameAreThoseOfALookBack) {
+  struct Case {
+    TestKind kind;
+    const char* clip;
+    double from_s;  // the test runs
+  };
+  for (const Case& c : {Case{TestKind::kStream, "stream/base-a.mp4", 3.0},
+                        Case{TestKind::kPuddle, "puddle/base-a.mp4", 3.0}}) {
+    ClipTestOptions options;
+    options.kind = c.kind;
+    const auto test = MakeClipTest(options);
+    auto source = OpenClip(Sample(c.clip));
+    ASSERT_TRUE(source.has_value());
+    int compared = 0;
+    for (double next_s = c.from_s;;) {
+      const auto next = (*source)->Next();
+      ASSERT_TRUE(next.has_value());
+      if (!next->has_value()) break;
+      test->Add(**next);
+      if ((**next).TimeS() < next_s) continue;
+      next_s += 1.0;
+      const auto now = test->LinesNow();
+      ASSERT_TRUE(now.has_value());
+      const auto copy = test->Copy();
+      copy->Finish();
+      const std::vector<FoundLine> then = copy->Lines();
+      // A look back also finds what has just begun.
+      if (!copy->Begun() || then.empty() || now->empty()) continue;
+      ASSERT_EQ(now->size(), then.size()) << c.clip << " at " << next_s;
+      for (std::size_t i = 0; i < then.size(); ++i) {
+        ASSERT_EQ((*now)[i].points.size(), then[i].points.size());
+        for (std::size_t k = 0; k < then[i].points.size(); ++k) {
+          const cv::Point2d d = (*now)[i].points[k] - then[i].points[k];
+          // The bench does not move; a stick is found to a pixel or two.
+          EXPECT_LT(std::hypot(d.x, d.y), 3.0) << c.clip << " at " << next_s;
+        }
+      }
+      ++compared;
+    }
+    EXPECT_GE(compared, 2) << c.clip;
+  }
+}
+
+TEST(TestFilmer, SaysWhereAPuddleHasNoRuler) {
+  for (const auto& [clip, none] : {std::pair{"puddle/base-a.mp4", false},
+                                   std::pair{"stream/base-a.mp4", true}}) {
+    const Folder folder;
+    TestFilmerOptions options = Options(TestKind::kPuddle);
+    options.armed = false;
+    TestFilmer filmer(Shelf(folder), "film", options);
+    bool no_ruler = !none;
+    Bench bench([&](const Frame& frame) {
+      FilmerView view = filmer.Take(frame);
+      no_ruler = view.no_ruler;
+      return view;
+    });
+    bench.Play(clip, 2.0, 0.0, 0.1);
+    EXPECT_EQ(no_ruler, none) << clip;
   }
 }
 

@@ -6,7 +6,8 @@
 // time, into what the Film screen does with a camera's frame: the analysis
 // with its film on the shelf, and the picture in a window. Says how long the
 // window took from the start of the program to its first picture, how many
-// frames found no room, how late the picture is, and how memory grows.
+// frames found no room, how late the picture and the marks on it are, and how
+// memory grows.
 
 #include <unistd.h>
 
@@ -28,6 +29,7 @@
 #include <thread>
 #include <vector>
 
+#include "app/gui/film_stand.h"
 #include "app/gui/frame_picture.h"
 #include "app/gui/live_picture.h"
 #include "app/gui/window.h"
@@ -105,6 +107,24 @@ class Stamps {
   std::array<Clock::time_point, kPatchSteps> at_{};
 };
 
+/// Prints how late something was shown.
+void PrintLateness(const char* what, std::vector<double> late_ms) {
+  if (late_ms.empty()) return;
+  std::sort(late_ms.begin(), late_ms.end());
+  const auto at = [&](double share) {
+    return late_ms[static_cast<std::size_t>(
+        share * static_cast<double>(late_ms.size() - 1))];
+  };
+  std::printf(
+      "%s shown %zu, late by %.0f ms (median), %.0f ms (99 %%), %.0f ms "
+      "(most)\n",
+      what,
+      late_ms.size(),
+      at(0.5),
+      at(0.99),
+      late_ms.back());
+}
+
 int Run(int argc, char** argv) {
   qputenv("QT_MEDIA_BACKEND", "gstreamer");
   const QApplication app(argc, argv);
@@ -135,8 +155,24 @@ int Run(int argc, char** argv) {
   if (!shelf) return 1;
   std::atomic<int> films{0};
   std::atomic<std::int64_t> dropped{0};
+  PictureFeed feed;
+  // When the frame was handed over that the marks belong to, s since `start`;
+  // of those handed to the feed, fetched by the picture, and shown.
+  constexpr double kNoMarks = -1.0;
+  std::atomic<double> marks_of_s{kNoMarks};
+  double fetched_s = kNoMarks;
+  double shown_s = kNoMarks;
   LiveTest live(*std::move(shelf), "live", {}, [&](const LiveStatus& status) {
     dropped = status.dropped;
+    // By the window's thread, as in FilmStand.
+    QMetaObject::invokeMethod(
+        &feed,
+        [&, view = status.view] {
+          std::vector<PictureMark> marks = MarksOf(view);
+          marks_of_s = marks.empty() ? kNoMarks : view.t_s;
+          feed.ShowMarks(std::move(marks));
+        },
+        Qt::QueuedConnection);
     if (status.view.taken) {
       ++films;
       // Room on the disk is not what is measured.
@@ -144,19 +180,29 @@ int Run(int argc, char** argv) {
     }
   });
 
-  PictureFeed feed;
+  const auto start = Clock::now();
   QQuickWindow window;
   window.resize(1280, 800);
   LivePicture picture(window.contentItem());
   picture.setSize({1280, 800});
   picture.setFeed(&feed);
   Stamps stamps;
+  QObject::connect(
+      &feed, &PictureFeed::changed, &feed, [&] { fetched_s = marks_of_s; });
   std::vector<double> late_ms;
+  std::vector<double> marks_late_ms;
   QObject::connect(
       &window,
       &QQuickWindow::frameSwapped,
       &window,
       [&] {
+        if (fetched_s != shown_s) {
+          shown_s = fetched_s;
+          const std::chrono::duration<double> now = Clock::now() - start;
+          if (shown_s != kNoMarks) {
+            marks_late_ms.push_back(1000.0 * (now.count() - shown_s));
+          }
+        }
         const QImage shown = feed.Picture();
         if (shown.isNull()) return;
         // Back from full range, as ToPicture stretches it.
@@ -174,7 +220,6 @@ int Run(int argc, char** argv) {
   std::thread camera([&] {
     const std::string clip = Clip();
     std::unique_ptr<FrameSource> source;
-    const auto start = Clock::now();
     for (std::int64_t index = 0; !done; ++index) {
       Frame frame;
       while (frame.luma.empty()) {
@@ -249,20 +294,8 @@ int Run(int argc, char** argv) {
        static_cast<double>(cpu_after.tv_nsec - cpu_before.tv_nsec) * 1e-9) /
           took_s,
       slowest_add_ms);
-  if (!late_ms.empty()) {
-    std::sort(late_ms.begin(), late_ms.end());
-    const auto at = [&](double share) {
-      return late_ms[static_cast<std::size_t>(
-          share * static_cast<double>(late_ms.size() - 1))];
-    };
-    std::printf(
-        "pictures shown %zu, late by %.0f ms (median), %.0f ms (99 %%), %.0f "
-        "ms (most)\n",
-        late_ms.size(),
-        at(0.5),
-        at(0.99),
-        late_ms.back());
-  }
+  PrintLateness("pictures", std::move(late_ms));
+  PrintLateness("marks", std::move(marks_late_ms));
   // Peaks of thirds: a film that is being made holds its pictures.
   const std::size_t third = memory_mb.size() / 3;
   if (third > 0) {

@@ -3710,14 +3710,6 @@
             <translation>Den Stab in die Farbe stellen, gerade hochheben, halten.</translation>
         </message>
         <message>
-            <source>Lay one ribbon on the paint and take the stick away.</source>
-            <translation>Ein Band auf die Farbe legen und den Stab wegnehmen.</translation>
-        </message>
-        <message>
-            <source>Put the paint down in one go and take the hand away.</source>
-            <translation>Die Farbe in einem Zug absetzen und die Hand wegnehmen.</translation>
-        </message>
-        <message>
             <source>The picture stands still; look after the camera.</source>
             <translation>Das Bild steht still; nach der Kamera sehen.</translation>
         </message>
@@ -3779,6 +3771,18 @@
         <message>
             <source>To the bench</source>
             <translation>Zum Tisch</translation>
+        </message>
+        <message>
+            <source>See that a lamp is mirrored in the paint. Lay one ribbon on it and take the stick away.</source>
+            <translation>Darauf achten, dass sich eine Lampe in der Farbe spiegelt. Ein Band darauf legen und den Stab wegnehmen.</translation>
+        </message>
+        <message>
+            <source>Put the paint down in one go, as much every time, and take the hand away.</source>
+            <translation>Die Farbe in einem Zug absetzen, jedes Mal gleich viel, und die Hand wegnehmen.</translation>
+        </message>
+        <message>
+            <source>No ruler is made out: lay one with millimetres beside it, or leave the camera where it is for every cup.</source>
+            <translation>Kein Lineal zu erkennen: eines mit Millimetern daneben legen oder die Kamera für alle Becher stehen lassen.</translation>
         </message>
     </context>
     <context>

@@ -3710,14 +3710,6 @@
             <translation>Posez le bâton dans la peinture, levez-le tout droit, tenez-le.</translation>
         </message>
         <message>
-            <source>Lay one ribbon on the paint and take the stick away.</source>
-            <translation>Posez un ruban sur la peinture et retirez le bâton.</translation>
-        </message>
-        <message>
-            <source>Put the paint down in one go and take the hand away.</source>
-            <translation>Déposez la peinture d’un seul coup et retirez la main.</translation>
-        </message>
-        <message>
             <source>The picture stands still; look after the camera.</source>
             <translation>L’image est figée ; vérifiez la caméra.</translation>
         </message>
@@ -3779,6 +3771,18 @@
         <message>
             <source>To the bench</source>
             <translation>À l’établi</translation>
+        </message>
+        <message>
+            <source>See that a lamp is mirrored in the paint. Lay one ribbon on it and take the stick away.</source>
+            <translation>Veiller à ce qu’une lampe se reflète dans la peinture. Y poser un ruban et retirer le bâtonnet.</translation>
+        </message>
+        <message>
+            <source>Put the paint down in one go, as much every time, and take the hand away.</source>
+            <translation>Déposer la peinture d’un seul coup, toujours la même quantité, et retirer la main.</translation>
+        </message>
+        <message>
+            <source>No ruler is made out: lay one with millimetres beside it, or leave the camera where it is for every cup.</source>
+            <translation>Aucune règle reconnue : en poser une millimétrée à côté, ou laisser la caméra en place pour tous les gobelets.</translation>
         </message>
     </context>
     <context>
