@@ -108,7 +108,7 @@ AbstractButton {
                     text: card.verdictWord
                     font.pixelSize: Theme.px(29)
                     fontSizeMode: Text.HorizontalFit
-                    minimumPixelSize: Theme.body
+                    minimumPixelSize: Theme.small
                     font.bold: true
                     elide: Text.ElideRight
                     wrapMode: Text.NoWrap

@@ -68,7 +68,7 @@ Item {
                         Layout.fillWidth: true
                         text: screen.board.glance
                         color: screen.board.mayPour ? Theme.deepInk : Theme.ink
-                        font.pixelSize: Theme.huge
+                        font.pixelSize: screen.low ? Theme.px(30) : Theme.huge
                         font.bold: true
                     }
                     Words {
