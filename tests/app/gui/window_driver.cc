@@ -37,6 +37,8 @@ WindowDriver::WindowDriver() {
   }
   window_ = std::make_unique<Window>(options);
   EXPECT_TRUE(window_->Open());
+  // Whatever screen there is.
+  quick()->resize(1280, 800);
   EXPECT_TRUE(QTest::qWaitForWindowExposed(quick()));
   quick()->requestActivate();
 }
