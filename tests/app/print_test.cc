@@ -8,10 +8,16 @@
 #include <cmath>
 #include <cstdio>
 #include <filesystem>
+#include <iomanip>
+#include <map>
 #include <nlohmann/json.hpp>
 #include <optional>
 #include <regex>
+#include <set>
+#include <sstream>
 #include <string>
+#include <utility>
+#include <vector>
 
 #include "app/usecases/bench.h"
 #include "tests/app/run_flowkin.h"
@@ -385,6 +391,168 @@ TEST(Print, ReportTellsTheDay) {
             0);
   const json scanned = json::parse(CodesOf(labels), nullptr, false);
   EXPECT_EQ(scanned["format"], "flowkin-label");
+}
+
+/// What stands on the report besides words: every number, once each.
+std::set<std::string> NumbersIn(std::string text) {
+  // Days and times of the log are compared as a whole, elsewhere.
+  text = std::regex_replace(
+      text, std::regex("[0-9]{4}-[0-9]{2}-[0-9]{2}( [0-9]{2}:[0-9]{2})?"), "");
+  std::set<std::string> numbers;
+  const std::regex number("[0-9]+([.][0-9]+)?");
+  for (std::sregex_iterator found(text.begin(), text.end(), number), end;
+       found != end;
+       ++found) {
+    numbers.insert(found->str());
+  }
+  return numbers;
+}
+
+/// As pages show numbers: at most three digits, two of them decimals, no zeros
+/// at the end.
+std::string Three(double value) {
+  std::ostringstream text;
+  text << std::fixed
+       << std::setprecision(value < 9.995   ? 2
+                            : value < 99.95 ? 1
+                                            : 0)
+       << value;
+  return std::regex_replace(
+      text.str(), std::regex("([.][0-9]*[1-9])0+$|[.]0+$"), "$1");
+}
+
+// Every number on the page is one that is worked out here from what was put
+// in, and every one of these stands on the page. Only the intervals of the
+// ratios are the engine's own (tests/core/flow checks their coverage); here
+// they must be those of `bench show`.
+TEST(Print, EveryNumberOfAReportIsWorkedOutAnew) {
+  const std::string folder = ScratchFolder();
+  const std::string store = folder + "/book.db";
+  const UtcTime now{1'772'366'400'000};  // 2026-03-01 12:00
+  constexpr double kBase_mm2_per_s = 1000.0;
+  constexpr double kFirst_mm2_per_s = 1720.0;
+  constexpr double kSecond_mm2_per_s = 1060.0;
+  constexpr double kActivator_mm2_per_s = 810.0;
+  std::string number;
+  {
+    auto bench = Bench::Open(store);
+    ASSERT_TRUE(bench);
+    const auto id = bench->NewSession("Harbour", now);
+    ASSERT_TRUE(id);
+    number = std::to_string(*id);
+    CupDetails details;
+    details.label = "Dune";
+    details.role = CupRole::kBaseCoat;
+    const auto base = bench->AddCup(details, now);
+    details.label = "Lagoon";
+    details.role = CupRole::kColour;
+    details.volume_ml = 134.0;
+    const auto colour = bench->AddCup(details, now);
+    details.label = "Pearl";
+    details.role = CupRole::kActivator;
+    details.volume_ml = 62.0;
+    details.target_ratio = 0.79;
+    const auto activator = bench->AddCup(details, now);
+    for (int i = 0; i < 3; ++i) {
+      ASSERT_TRUE(bench->RecordTest(*base, Film(kBase_mm2_per_s), now));
+      ASSERT_TRUE(bench->RecordTest(*colour, Film(kFirst_mm2_per_s), now));
+      ASSERT_TRUE(
+          bench->RecordTest(*activator, Film(kActivator_mm2_per_s), now));
+    }
+    ASSERT_TRUE(
+        bench->RecordAddition(*colour, 7.3, ThinnerKind::kWater, {}, now));
+    for (int i = 0; i < 3; ++i) {
+      ASSERT_TRUE(bench->RecordTest(*colour, Film(kSecond_mm2_per_s), now));
+    }
+    ASSERT_TRUE(bench->SetRoomTemperature(23.4, now));
+    PourMade pour;
+    pour.technique = "swipe";
+    pour.planned_ml = 383.0;
+    pour.used_ml = 416.0;
+    pour.wet_mm = 1.78;
+    pour.dry_mm = 0.56;
+    pour.humidity_percent = 43.0;
+    pour.rested_min = 27.0;
+    pour.strained = true;
+    ASSERT_TRUE(bench->RecordPour(pour, now));
+    CellsTested cells;
+    cells.seen = CellsSeen::kLacing;
+    cells.after_s = 33.0;
+    cells.additive_parts = 0.45;
+    cells.cup = *activator;
+    cells.counted =
+        CellsCounted{57, 12.7, {9.9, 16.2, 0.95}, 2.31, {2.1, 2.6, 0.95}};
+    ASSERT_TRUE(bench->RecordCells(cells, now));
+    ASSERT_TRUE(bench->RecordFault({"crazing", ""}, now));
+    ASSERT_TRUE(bench->TakeNote({}, "calm", now));
+  }
+  const json shown = json::parse(
+      RunFlowkin(
+          {"bench", "show", "--session", number, "--store", store, "--json"})
+          .out);
+  std::map<std::string, json> cups;
+  for (const json& cup : shown["cups"]) cups[cup["label"]] = cup;
+  const double colour_ratio = kSecond_mm2_per_s / kBase_mm2_per_s;
+  const double activator_ratio = kActivator_mm2_per_s / kBase_mm2_per_s;
+  const std::pair<const char*, double> ratios[] = {{"Lagoon", colour_ratio},
+                                                   {"Pearl", activator_ratio}};
+  std::map<std::string, std::string> expected = {
+      {"95", "% of the interval"},
+      {"1", "base coat, targets, paint : additive, axis"},
+      {Three(7.3), "mL added"},
+      {Three(100.0 * 7.3 / (134.0 + 7.3)), "% water"},
+      {"0", "% water of the activator, axis"},
+      {Three(0.79), "target of the activator"},
+      {Three(23.4), "room"},
+      {Three(43.0), "% humidity"},
+      {Three(383.0), "planned"},
+      {Three(416.0), "used"},
+      {Three(1.78), "wet"},
+      {Three(0.56), "dry"},
+      {Three(33.0), "s to the verdict"},
+      {Three(0.45), "additive"},
+      {Three(12.7), "cells"},
+      {Three(9.9), "cells, low"},
+      {Three(16.2), "cells, high"},
+      {Three(2.31), "mm"},
+      // What the causes of the fault are held against.
+      {"5", "% water of the wettest cup, whole"}};
+  for (const auto& [label, ratio] : ratios) {
+    const json& said = cups[label]["ratio"];
+    expected[Three(ratio)] = "ratio";
+    for (const char* end : {"low", "high"}) {
+      expected[Three(said[end].get<double>())] = "interval";
+    }
+    // Even in ln around the ratio, as an interval of a ratio has to be.
+    EXPECT_NEAR(said["low"].get<double>() * said["high"].get<double>(),
+                ratio * ratio,
+                0.01);
+  }
+  const std::string pdf = folder + "/report.pdf";
+  ASSERT_EQ(RunFlowkin({"print",
+                        "report",
+                        "--session",
+                        number,
+                        "--store",
+                        store,
+                        "--out",
+                        pdf})
+                .status,
+            0);
+  const std::string text = TextOf(pdf);
+  EXPECT_THAT(text, HasSubstr("2026-03-01, room"));
+  EXPECT_THAT(text, HasSubstr("2026-03-01, swipe"));
+  EXPECT_THAT(text, HasSubstr("2026-03-01 12:00"));
+  std::set<std::string> numbers = NumbersIn(text);
+  for (const auto& [value, what] : expected) {
+    EXPECT_EQ(numbers.erase(value), 1u) << value << ": " << what;
+  }
+  // The axis of the path from the first ratio to the second.
+  for (const std::string& left : numbers) {
+    const double tick = std::stod(left);
+    EXPECT_TRUE(left.size() == 3 && tick > 0.6 && tick < 2.5)
+        << left << " is on the page, and nothing accounts for it";
+  }
 }
 
 class PrintBadCalls : public ::testing::TestWithParam<BadCall> {};
