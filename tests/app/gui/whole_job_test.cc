@@ -1,0 +1,154 @@
+// The whole job with the sample clips, as a newcomer does it in the window:
+// plan, six cups, last check, pour, cells, journal, printed pages. With
+// FLOWKIN_PICTURES set to a folder it leaves a picture of every step there.
+
+#include <gtest/gtest.h>
+
+#include <QDir>
+#include <QElapsedTimer>
+#include <QFile>
+#include <QImage>
+
+#include "tests/app/gui/window_driver.h"
+
+namespace flowkin::testing {
+namespace {
+
+class WholeJob : public ::testing::Test {
+ protected:
+  /// Tall, so that every button of a page can be hit without scrolling.
+  void SetUp() override { window_.quick()->resize(1280, 2000); }
+
+  void Picture(const QString& name) {
+    WindowDriver::WaitFor([] { return false; }, 0.3);
+    const QString folder = qEnvironmentVariable("FLOWKIN_PICTURES");
+    if (folder.isEmpty()) return;
+    ASSERT_TRUE(QDir().mkpath(folder));
+    ASSERT_TRUE(window_.quick()->grabWindow().save(QDir(folder).filePath(
+        QString("%1-%2.png").arg(++pictures_).arg(name))));
+  }
+
+  void AddCup(const QString& name, const QStringList& clips) {
+    window_.Click("page0");
+    window_.Click("addCup");
+    window_.Type("cupName", name);
+    window_.Type("cupVolume", "120");
+    window_.Type("cupBrand", "Quillmere");
+    window_.Click("cupKeep");
+    ASSERT_TRUE(WindowDriver::WaitFor(
+        [&] { return window_.Find("cupKeep") == nullptr; }, 5.0));
+    window_.Click("page2");
+    for (const QString& clip : clips) {
+      window_.DropFile(FLOWKIN_SOURCE_DIR "/sample-clips/stream/" + clip);
+    }
+    const BenchBoard& board = *window_.desk().board();
+    ASSERT_TRUE(WindowDriver::WaitFor(
+        [&] {
+          const BenchCup* cup =
+              board.bench()->session().FindCup(*board.ChosenCup());
+          return cup->tests.size() == static_cast<std::size_t>(clips.size());
+        },
+        120.0))
+        << name.toStdString();
+  }
+
+  WindowDriver window_;
+  int pictures_ = 0;
+};
+
+TEST_F(WholeJob, FromPlanToReport) {
+  QElapsedTimer timer;
+  timer.start();
+  // Plan.
+  window_.Click("page5");
+  for (const char* colour :
+       {"Lagoon", "Plumwing", "Gullfeather", "Inkberry", "Basalt"}) {
+    window_.Type("planNewColour", colour);
+    window_.Click("planAddColour");
+  }
+  Planner& planner = *window_.desk().planner();
+  ASSERT_NE(planner.Report(), nullptr) << planner.trouble().toStdString();
+  EXPECT_EQ(planner.Report()->plan.cups.size(), 7u)
+      << "base coat, five colours, activator";
+  Picture("plan");
+
+  // Six cups.
+  AddCup("Dune", {"base-a.mp4", "base-b.mp4", "base-c.mp4"});
+  AddCup("Lagoon", {"lagoon.mp4"});
+  AddCup("Plumwing", {"plumwing.mp4"});
+  AddCup("Gullfeather", {"gullfeather.mp4"});
+  AddCup("Inkberry", {"inkberry.mp4"});
+  AddCup("Basalt", {"basalt.mp4"});
+  Picture("clips");
+  window_.Click("page0");
+  EXPECT_EQ(window_.desk().board()->State().cups.size(), 6u);
+  Picture("bench");
+  window_.Click("lastCheck");
+  Picture("last-check");
+  window_.Key(Qt::Key_Escape);
+
+  // Pour, and what became of it.
+  window_.Click("page6");
+  window_.Click("writePour");
+  window_.Type("pourUsed", "410");
+  window_.Type("pourHumidity", "48");
+  Picture("pour");
+  window_.Click("pourKeep");
+  JournalReader& journal = *window_.desk().journal();
+  ASSERT_TRUE(journal.page()["poured"].toBool())
+      << journal.trouble().toStdString();
+  window_.Click("writeFault");
+  window_.Click("faultKeep");
+  window_.Click("writeVerdict");
+  window_.Click("verdict0");
+  EXPECT_EQ(journal.page()["faults"].toList().size(), 1);
+
+  // Cells of the activator, on a photo.
+  const QString photo = window_.folder() + "/tile.png";
+  QImage tile(840, 640, QImage::Format_RGB32);
+  tile.fill(QColor(230, 224, 220));
+  for (int y = 0; y < tile.height(); ++y) {
+    for (int x = 0; x < tile.width(); ++x) {
+      const int dx = x % 60 - 30;
+      const int dy = y % 60 - 30;
+      if (dx * dx + dy * dy < 300 + x / 4) {
+        tile.setPixelColor(x, y, QColor(200, 48, 32));
+      }
+    }
+  }
+  ASSERT_TRUE(tile.save(photo));
+  window_.Click("writeCells");
+  CellRoom& cells = *window_.desk().cells();
+  cells.open(0, QUrl::fromLocalFile(photo));
+  window_.Type("cellsPixel0", "0.1");
+  window_.Key(Qt::Key_Return);
+  ASSERT_TRUE(WindowDriver::WaitFor(
+      [&] { return cells.sides()[0].toMap()["measured"].toBool(); }, 30.0))
+      << cells.sides()[0].toMap()["trouble"].toString().toStdString();
+  Picture("cells");
+  window_.Click("cellsKeep0");
+  ASSERT_EQ(journal.page()["photos"].toList().size(), 1)
+      << journal.trouble().toStdString();
+  window_.Click("writeCells");
+  Picture("journal");
+
+  // On paper.
+  window_.Click("page7");
+  PrintRoom& room = *window_.desk().printRoom();
+  room.setFolder(QUrl::fromLocalFile(window_.folder()));
+  for (const char* button :
+       {"printLabels", "printReport", "printSheet", "printHandout"}) {
+    window_.Click(button);
+    ASSERT_GT(room.pages(), 0) << room.trouble().toStdString();
+    Picture(button);
+    window_.Click("sightSave");
+    QFile file(room.written());
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << room.trouble().toStdString();
+    EXPECT_TRUE(file.readAll().startsWith("%PDF-"));
+  }
+  Picture("printed");
+  RecordProperty("seconds", static_cast<int>(timer.elapsed() / 1000));
+}
+
+}  // namespace
+}  // namespace flowkin::testing
