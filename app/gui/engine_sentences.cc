@@ -233,6 +233,11 @@ namespace {
     QT_TRANSLATE_NOOP("engine",
                       "The puddle shrinks: the film runs backwards, or "
                       "something draws the paint away. Film again."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "The size of the puddle jumps after it had slowed down: paint was "
+        "added later, or the camera zoomed or was moved up or down. Film one "
+        "pour from a fixed camera."),
     QT_TRANSLATE_NOOP("engine",
                       "The puddle slows down more than flowing paint should: "
                       "it may be about to stop, so the ratio is less sure."),

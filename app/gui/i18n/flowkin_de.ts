@@ -1881,6 +1881,10 @@
             <translation>Die Pfütze schrumpft: der Film läuft rückwärts, oder etwas zieht die Farbe weg. Wieder filmen.</translation>
         </message>
         <message>
+            <source>The size of the puddle jumps after it had slowed down: paint was added later, or the camera zoomed or was moved up or down. Film one pour from a fixed camera.</source>
+            <translation>Die Größe der Pfütze springt, nachdem sie langsamer geworden war: es kam später Farbe dazu, oder die Kamera hat gezoomt oder wurde gehoben oder gesenkt. Einen einzigen Guss mit fester Kamera filmen.</translation>
+        </message>
+        <message>
             <source>The puddle slows down more than flowing paint should: it may be about to stop, so the ratio is less sure.</source>
             <translation>Die Pfütze wird langsamer, als fließende Farbe sollte: sie hält vielleicht bald an, das Verhältnis ist unsicherer.</translation>
         </message>

@@ -1881,6 +1881,10 @@
             <translation>La flaque rétrécit : le film est à l’envers, ou quelque chose aspire la peinture. Refilmer.</translation>
         </message>
         <message>
+            <source>The size of the puddle jumps after it had slowed down: paint was added later, or the camera zoomed or was moved up or down. Film one pour from a fixed camera.</source>
+            <translation>La taille de la flaque saute après qu’elle avait ralenti : de la peinture a été ajoutée, ou la caméra a zoomé ou a été déplacée vers le haut ou le bas. Filmer une seule coulée, caméra fixe.</translation>
+        </message>
+        <message>
             <source>The puddle slows down more than flowing paint should: it may be about to stop, so the ratio is less sure.</source>
             <translation>La flaque ralentit plus qu’elle ne devrait : elle va peut-être s’arrêter, le rapport est moins sûr.</translation>
         </message>
