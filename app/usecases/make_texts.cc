@@ -69,8 +69,9 @@ int main(int count, char** arguments) {
   const std::string file{std::istreambuf_iterator<char>(in), {}};
   std::ofstream out(arguments[1]);
   out << "#include \"app/usecases/translated_texts.h\"\n\n"
-      << "namespace flowkin {\nnamespace {\n"
-      << "constexpr TranslatedText kTexts[] = {\n";
+      << "namespace flowkin {\n\n"
+      << "std::span<const TranslatedText> " << arguments[2] << "() {\n"
+      << "  static constexpr TranslatedText kTexts[] = {\n";
   int texts = 0;
   std::string attributes;
   for (std::size_t from = file.find("<context>"); from != std::string::npos;
@@ -91,9 +92,7 @@ int main(int count, char** arguments) {
       ++texts;
     }
   }
-  out << "};\n}  // namespace\n\n"
-      << "std::span<const TranslatedText> " << arguments[2]
-      << "() { return kTexts; }\n\n}  // namespace flowkin\n";
+  out << "  };\n  return kTexts;\n}\n\n}  // namespace flowkin\n";
   out.close();
   if (texts == 0 || !out) {
     std::cerr << arguments[3] << ": no texts, or no room to write\n";
