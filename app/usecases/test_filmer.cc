@@ -25,10 +25,7 @@ constexpr double kSameMoment_s = 0.1;
 
 /// What must follow the test's last event before the film is done: a thread
 /// that parts may join again. Short, because hands do not keep still for long.
-/// But a stream thins on the scale of the time it has run, and one that is seen
-/// only faintly looks broken for a part of it.
 constexpr double kAfterBreak_s = 1.0;
-constexpr double kAfterBreakShare = 0.4;
 /// In decay times: what the tracker takes for the flat surface.
 constexpr double kAfterLaying = 6.5;
 constexpr double kAfterPuddle_s = 10.0;
@@ -67,9 +64,7 @@ std::optional<double> LastEvent(const FlowMeasurement& m) {
 double Afterwards_s(const FlowMeasurement& m) {
   switch (m.kind) {
     case TestKind::kStream:
-      return std::max(
-          kAfterBreak_s,
-          kAfterBreakShare * (*m.break_s - m.lift_s.value_or(*m.break_s)));
+      return kAfterBreak_s;
     case TestKind::kLevel:
       return kAfterLaying * m.proxies.front().value;
     case TestKind::kPuddle:
