@@ -9,7 +9,7 @@ namespace {
 constexpr int kRateFactor = 10;
 /// Room for waiting frames: the pictures of before the start, which are kept
 /// anyhow, and a second of 1920 x 1080 at 30 frames a second.
-constexpr std::int64_t kMostWaitingBytes = 260LL << 20;
+constexpr std::int64_t kMostUnwrittenBytes = 260LL << 20;
 
 }  // namespace
 
@@ -32,7 +32,7 @@ FilmRecorder::~FilmRecorder() = default;
 Result<void> FilmRecorder::Add(const Frame& frame) {
   std::unique_lock lock(mutex_);
   changed_.wait(
-      lock, [this] { return error_ || waiting_bytes_ < kMostWaitingBytes; });
+      lock, [this] { return error_ || waiting_bytes_ < kMostUnwrittenBytes; });
   if (error_) return *error_;
   waiting_.push_back(frame);
   waiting_bytes_ += frame.Bytes();
