@@ -24,6 +24,11 @@ QStringList VideoPatterns() {
 
 }  // namespace
 
+QString FilmNews::Sentence() const {
+  if (!refused.empty()) return Wording::Engine(refused);
+  return measured ? Wording::Summary(*measured) : QString();
+}
+
 ClipQueue::ClipQueue(BenchBoard* board,
                      Preferences* preferences,
                      QObject* parent)
@@ -151,7 +156,7 @@ QVariant ClipQueue::data(const QModelIndex& index, int role) const {
     case kProgress:
       return clip.progress;
     case kResult:
-      return clip.text;
+      return clip.news.Sentence();
     default:
       return {};
   }
@@ -276,17 +281,17 @@ void ClipQueue::Finished(int id, Result<MeasuredClip> measured) {
   clip->progress = 1.0;
   if (!measured) {
     clip->state = State::kFailed;
-    clip->text = Wording::Engine(measured.error().message);
-    emit recorded(false, clip->text, CupName(*clip));
+    clip->news.refused = measured.error().message;
+    emit recorded(clip->news, CupName(*clip));
   } else {
     const FlowMeasurement& test = measured->measurement;
     clip->test = ToFilmedTest(*measured, clip->options);
     if (test.outcome == Outcome::kRefused) {
       clip->state = State::kRefused;
-      clip->text = Wording::Engine(test.reason);
+      clip->news.refused = test.reason;
     } else {
       clip->state = State::kMeasured;
-      clip->text = Wording::Summary(test);
+      clip->news.measured = test;
     }
     TryRecord(*clip);
   }
@@ -297,8 +302,9 @@ void ClipQueue::Finished(int id, Result<MeasuredClip> measured) {
 void ClipQueue::TryRecord(Clip& clip) {
   if (clip.recorded || !clip.test || !clip.cup) return;
   clip.recorded = board_->Record(*clip.cup, *clip.test);
-  if (!clip.recorded) clip.text = board_->trouble();
-  emit recorded(clip.state == State::kMeasured, clip.text, CupName(clip));
+  clip.news.refused = clip.recorded ? clip.test->measurement.reason
+                                    : board_->trouble().toStdString();
+  emit recorded(clip.news, CupName(clip));
 }
 
 QString ClipQueue::CupName(const Clip& clip) const {

@@ -12,6 +12,7 @@
 #include <memory>
 #include <mutex>
 #include <optional>
+#include <string>
 #include <thread>
 #include <vector>
 
@@ -19,6 +20,14 @@
 #include "app/usecases/measure_clip.h"
 
 namespace flowkin {
+
+/// What became of a film. Kept as data: the window may change its language.
+struct FilmNews {
+  std::string refused;  ///< as the engine says it; empty where it was measured
+  std::optional<FlowMeasurement> measured;
+
+  QString Sentence() const;
+};
 
 /// Clips on their way onto the bench: dropped, chosen or come in from a watched
 /// folder, measured one after the other in a thread of its own, and recorded
@@ -72,7 +81,7 @@ class ClipQueue : public QAbstractListModel {
  signals:
   void changed();
   /// A film was recorded, or could not be.
-  void recorded(bool measured, const QString& sentence, const QString& cup);
+  void recorded(const flowkin::FilmNews& news, const QString& cup);
 
  private:
   enum class State {
@@ -90,7 +99,7 @@ class ClipQueue : public QAbstractListModel {
     MeasureClipOptions options;
     State state = State::kWaiting;
     double progress = 0.0;
-    QString text;
+    FilmNews news;
     std::optional<FilmedTest> test;
     bool recorded = false;
   };

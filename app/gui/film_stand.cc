@@ -50,13 +50,14 @@ FilmStand::FilmStand(const QString& films,
   connect(clips_,
           &ClipQueue::recorded,
           this,
-          [this](bool, const QString& sentence, const QString& cup) {
-            result_ =
-                cup.isEmpty() ? sentence : tr("%1: %2").arg(cup, sentence);
+          [this](const FilmNews& news, const QString& cup) {
+            heard_ = news;
+            heard_of_ = cup;
+            shelf_full_ = false;
             FollowBoard();
             const QString more = count();
             if (entered_) {
-              emit told(more.isEmpty() ? result_ : result_ + ". " + more);
+              emit told(more.isEmpty() ? result() : result() + ". " + more);
             }
             if (!clips_->busy()) Tidy();
           });
@@ -216,9 +217,7 @@ void FilmStand::Tidy() {
   auto shelf = FilmShelf::Open(options);
   if (!needed || !shelf) return;
   const auto report = shelf->Tidy(*needed);
-  if (report && report->over_full) {
-    result_ = tr("The folder of films is full; close old sessions.");
-  }
+  if (report && report->over_full) shelf_full_ = true;
 }
 
 FilmStand::Press FilmStand::Next() const {
@@ -331,6 +330,16 @@ QString FilmStand::advice() const {
     }
   }
   return {};
+}
+
+QString FilmStand::result() const {
+  if (shelf_full_) {
+    return tr("The folder of films is full; close old sessions.");
+  }
+  const QString sentence = heard_.Sentence();
+  return sentence.isEmpty() || heard_of_.isEmpty()
+             ? sentence
+             : tr("%1: %2").arg(heard_of_, sentence);
 }
 
 QString FilmStand::FaultText(SceneFault fault) {

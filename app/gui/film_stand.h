@@ -54,7 +54,7 @@ class FilmStand : public QObject {
   QString advice() const;
   bool warns() const;
   QString count() const;
-  QString result() const { return result_; }
+  QString result() const;
   QString buttonText() const;
   bool filming() const { return status_.view.filming; }
   int test() const { return static_cast<int>(Kind()); }
@@ -114,7 +114,9 @@ class FilmStand : public QObject {
   bool entered_ = false;
   bool was_live_ = false;
   QString trouble_;
-  QString result_;
+  FilmNews heard_;    ///< of the last film
+  QString heard_of_;  ///< its cup; empty where it has none
+  bool shelf_full_ = false;
   Press press_ = Press::kNone;
   QElapsedTimer press_since_;
 

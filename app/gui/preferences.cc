@@ -87,7 +87,13 @@ QStringList Preferences::sizes() const {
 }
 
 void Preferences::setLanguage(const QString& language) {
-  if (Keep("language", &language_, language)) emit languageChanged();
+  if (language_ == language) return;
+  language_ = language;
+  settings_->setValue("language", language);
+  // The words first, then everything that is told in them.
+  emit languageWanted();
+  emit changed();
+  emit languageChanged();
 }
 
 void Preferences::setShade(const QString& shade) {

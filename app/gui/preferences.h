@@ -75,6 +75,8 @@ class Preferences : public QObject {
 
  signals:
   void changed();
+  /// Before changed(): the words are to be loaded now.
+  void languageWanted();
   void languageChanged();
   void unitsChanged();
 

@@ -12,7 +12,7 @@ Window::Window(const DeskOptions& options, QObject* parent)
   QQuickStyle::setStyle("Basic");
   SetLanguage();
   connect(desk_->preferences(),
-          &Preferences::languageChanged,
+          &Preferences::languageWanted,
           this,
           &Window::SetLanguage);
 }
