@@ -25,16 +25,11 @@ struct MediumArguments {
   MediumRecipe recipe;
 };
 
-/// A test's repeatability where nothing better is known: 7 %, what one full
-/// test should reach.
-constexpr double kTestSd = 0.07;
-
 Result<std::optional<Estimate>> LnRatio(const std::optional<double>& ratio) {
   if (!ratio) return std::optional<Estimate>();
-  if (!(*ratio > 0.0) || !std::isfinite(*ratio)) {
-    return Error{ErrorCode::kInvalidArgument, "A ratio must be above 0."};
-  }
-  return std::optional<Estimate>(Estimate{std::log(*ratio), kTestSd});
+  const Result<Estimate> ln_ratio = TestedLnRatio(*ratio);
+  if (!ln_ratio) return ln_ratio.error();
+  return std::optional<Estimate>(*ln_ratio);
 }
 
 Result<MediumRequest> Gather(const MediumArguments& arguments) {

@@ -5,9 +5,12 @@
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
+#include <sstream>
 #include <utility>
 
 #include "app/gui/convert.h"
+#include "app/usecases/cup_of_label.h"
+#include "app/usecases/label_document.h"
 
 namespace flowkin {
 namespace {
@@ -427,6 +430,35 @@ QVariantMap BenchBoard::form(int row) const {
   } else if (!board_.has_base_coat) {
     details.role = CupRole::kBaseCoat;
   }
+  return FormOf(details);
+}
+
+QVariantMap BenchBoard::formOfLabel(const QString& code) const {
+  std::istringstream text(code.toStdString());
+  const Result<std::vector<BatchLabel>> labels = ReadLabels({}, text);
+  if (!labels || labels->size() != 1) {
+    return {{"trouble",
+             tr("This is not the whole code of a label. Read it again; a hand "
+                "scanner must be set to the keyboard that is in use.")}};
+  }
+  const BatchLabel& label = labels->front();
+  const Result<LabelledCup> cup = CupOfLabel(label);
+  if (!cup) return {{"trouble", Wording::Engine(cup.error().message)}};
+  QVariantMap form = FormOf(cup->details);
+  QStringList told;
+  if (!label.mixed_on.empty()) {
+    told << tr("Mixed on %1.").arg(Text(label.mixed_on));
+  }
+  if (cup->water_ml > 0.0) {
+    told << tr("%1 of water is in it besides; it is written down as added.")
+                .arg(Units().Volume(cup->water_ml));
+  }
+  form["water"] = cup->water_ml;
+  form["told"] = told.join(' ');
+  return form;
+}
+
+QVariantMap BenchBoard::FormOf(const CupDetails& details) const {
   return {
       {"name", Text(details.label)},
       {"role", static_cast<int>(details.role)},
@@ -478,7 +510,8 @@ QString BenchBoard::keep(int row, const QVariantMap& form) {
     const Result<void> done = bench_->ChangeCup(*id, details, Now());
     if (!done) return Wording::Engine(done.error().message);
   } else {
-    const Result<CupId> added = bench_->AddCup(details, Now());
+    const Result<CupId> added =
+        AddLabelledCup(*bench_, {details, form["water"].toDouble()}, Now());
     if (!added) return Wording::Engine(added.error().message);
     chosen_ = *added;
   }

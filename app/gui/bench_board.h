@@ -122,6 +122,10 @@ class BenchBoard : public QAbstractListModel {
   /// role (0 base coat, 1 colour, 2 activator), brand, colour, swatch, volume,
   /// target, reserve, thinner (0 water, 1 additive, 2 medium).
   Q_INVOKABLE QVariantMap form(int row) const;
+  /// A new cup's form from what the code of a label gave, with "water" (mL that
+  /// is in it besides) and "told" (what else the label says); or "trouble"
+  /// alone.
+  Q_INVOKABLE QVariantMap formOfLabel(const QString& code) const;
   /// Puts a form's values on the bench; -1 adds a cup. Returns what is wrong
   /// with them, empty where it is done.
   Q_INVOKABLE QString keep(int row, const QVariantMap& form);
@@ -165,6 +169,7 @@ class BenchBoard : public QAbstractListModel {
   bool Done(const Result<void>& result);
   bool NeedSession();
   void Reload();
+  QVariantMap FormOf(const CupDetails& details) const;
   const BoardCup* Chosen() const;
   int RowOf(std::optional<CupId> id) const;
 

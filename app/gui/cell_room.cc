@@ -2,6 +2,7 @@
 
 #include <QFileInfo>
 #include <QMetaObject>
+#include <QRegularExpression>
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -100,9 +101,31 @@ void CellRoom::putAway(int side) {
 void CellRoom::point(int side, QPointF at, QRectF area) {
   Side& to = At(side);
   if (to.picture.isNull() || !area.contains(at)) return;
+  const QPointF share((at.x() - area.x()) / area.width(),
+                      (at.y() - area.y()) / area.height());
+  if (to.marking) {
+    to.corners.push_back(share);
+    if (to.corners.size() == 2) {
+      const QRectF part = QRectF(to.corners[0], to.corners[1]).normalized();
+      to.corners.clear();
+      to.marking = false;
+      const auto px = [](double at_share, int size_px) {
+        return static_cast<int>(std::lround(at_share * size_px));
+      };
+      const int left_px = px(part.left(), to.width_px);
+      const int top_px = px(part.top(), to.height_px);
+      UsePart(to,
+              PicturePart{left_px,
+                          top_px,
+                          px(part.right(), to.width_px) - left_px,
+                          px(part.bottom(), to.height_px) - top_px});
+    }
+    ShowMarks(to);
+    emit changed();
+    return;
+  }
   if (to.ends.size() >= 2) to.ends.clear();
-  to.ends.emplace_back((at.x() - area.x()) / area.width(),
-                       (at.y() - area.y()) / area.height());
+  to.ends.push_back(share);
   to.pointed_sd_px = kPointing_sd_px * to.width_px / area.width();
   ScaleFromEnds(to);
   ShowMarks(to);
@@ -135,6 +158,48 @@ void CellRoom::setPixel(int side, const QString& mm) {
     to.trouble = tr("'%1' is no length above 0.").arg(mm);
   }
   emit changed();
+}
+
+void CellRoom::markPart(int side) {
+  Side& to = At(side);
+  to.corners.clear();
+  to.marking = !to.marking;
+  ShowMarks(to);
+  emit changed();
+}
+
+void CellRoom::setPart(int side, const QString& part) {
+  Side& to = At(side);
+  to.marking = false;
+  to.corners.clear();
+  const QStringList numbers =
+      part.split(QRegularExpression("[,;\\s]+"), Qt::SkipEmptyParts);
+  std::array<int, 4> given{};
+  bool whole = numbers.size() == 4;
+  for (qsizetype i = 0; whole && i < 4; ++i) {
+    given[static_cast<std::size_t>(i)] = numbers[i].toInt(&whole);
+  }
+  if (whole) {
+    UsePart(to, PicturePart{given[0], given[1], given[2], given[3]});
+  } else if (numbers.isEmpty()) {
+    UsePart(to, std::nullopt);
+  } else {
+    to.trouble = tr("A part is four whole numbers: x, y, width, height.");
+  }
+  ShowMarks(to);
+  emit changed();
+}
+
+void CellRoom::UsePart(Side& side, std::optional<PicturePart> part) {
+  side.trouble.clear();
+  if (part && (part->x < 0 || part->y < 0 || part->width < 1 ||
+               part->height < 1 || part->width > side.width_px - part->x ||
+               part->height > side.height_px - part->y)) {
+    side.trouble = tr("This part does not lie on the photo.");
+    return;
+  }
+  side.photo.part = part;
+  if (side.photo.mm_per_px > 0.0) Count(side);
 }
 
 void CellRoom::ScaleFromEnds(Side& side) {
@@ -213,18 +278,26 @@ void CellRoom::ShowMarks(const Side& side) {
       marks.push_back(std::move(mark));
     }
   }
-  if (!side.ends.empty()) {
-    // A single end is a cross, so that it is seen.
-    const QPointF a = side.ends.front();
-    if (side.ends.size() == 1) {
-      marks.push_back(
-          {{a - QPointF(0.01, 0), a + QPointF(0.01, 0)}, false, true});
-      marks.push_back(
-          {{a - QPointF(0, 0.01), a + QPointF(0, 0.01)}, false, true});
-    } else {
-      marks.push_back({side.ends, false, true});
-    }
+  if (const auto& part = side.photo.part) {
+    const double left = 1.0 * part->x / side.width_px;
+    const double top = 1.0 * part->y / side.height_px;
+    const double right = 1.0 * (part->x + part->width) / side.width_px;
+    const double bottom = 1.0 * (part->y + part->height) / side.height_px;
+    marks.push_back(
+        {{{left, top}, {right, top}, {right, bottom}, {left, bottom}},
+         true,
+         true});
   }
+  // A single point is a cross, so that it is seen.
+  const auto cross = [&](const QPointF& at) {
+    marks.push_back(
+        {{at - QPointF(0.01, 0), at + QPointF(0.01, 0)}, false, true});
+    marks.push_back(
+        {{at - QPointF(0, 0.01), at + QPointF(0, 0.01)}, false, true});
+  };
+  if (!side.corners.empty()) cross(side.corners.front());
+  if (side.ends.size() == 1) cross(side.ends.front());
+  if (side.ends.size() == 2) marks.push_back({side.ends, false, true});
   side.feed->Show(side.picture, std::move(marks));
 }
 
@@ -254,12 +327,21 @@ QVariantList CellRoom::sides() const {
         {"name", QFileInfo(QString::fromStdString(side.photo.path)).fileName()},
         {"pixel",
          scaled ? Formats::Number(side.photo.mm_per_px, 4) : QString()},
+        {"part",
+         side.photo.part ? QString("%1, %2, %3, %4")
+                               .arg(side.photo.part->x)
+                               .arg(side.photo.part->y)
+                               .arg(side.photo.part->width)
+                               .arg(side.photo.part->height)
+                         : QString()},
+        {"marking", side.marking},
         {"scale",
-         scaled ? tr("Scale: %1 mm to a pixel, good to %2.")
-                      .arg(Formats::Number(side.photo.mm_per_px, 4),
-                           Formats::Percent(side.photo.rel_sd_scale))
-                : tr("Point at both ends of something of known length, or "
-                     "write the size of a pixel.")},
+         side.marking ? tr("Point at two opposite corners of the part.")
+         : scaled     ? tr("Scale: %1 mm to a pixel, good to %2.")
+                        .arg(Formats::Number(side.photo.mm_per_px, 4),
+                             Formats::Percent(side.photo.rel_sd_scale))
+                  : tr("Point at both ends of something of known length, or "
+                       "write the size of a pixel.")},
         {"says", says},
         {"trouble", side.trouble},
         {"measured", measured},
@@ -302,14 +384,18 @@ QString CellRoom::comparison() const {
                   Formats::Ratio(found.size_interval.high));
 }
 
-void CellRoom::keep(
-    int side, int seen, const QString& after_s, int cup, const QString& text) {
+void CellRoom::keep(int side,
+                    int seen,
+                    const QString& after_s,
+                    const QString& parts,
+                    int cup,
+                    const QString& text) {
   const Side& from = At(side);
   if (from.photo.path.empty()) return;
   CellsTested test;
   test.photo = from.photo.path;
   if (from.view && from.view->measured) test.counted = CountedOf(*from.view);
-  journal_->KeepCells(std::move(test), seen, after_s, cup, text);
+  journal_->KeepCells(std::move(test), seen, after_s, parts, cup, text);
 }
 
 }  // namespace flowkin

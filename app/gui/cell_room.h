@@ -25,9 +25,10 @@ class CellRoom : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")
-  /// Two, each with "name" (empty for no photo), "scale", "pixel" (as she would
-  /// type it), "says" (lines), "trouble", "measured", "bars" (each "share" of
-  /// the highest, "size").
+  /// Two, each with "name" (empty for no photo), "scale", "pixel" and "part"
+  /// (as she would type them), "marking" (the next two points are the corners
+  /// of the part), "says" (lines), "trouble", "measured", "bars" (each "share"
+  /// of the highest, "size").
   Q_PROPERTY(QVariantList sides READ sides NOTIFY changed)
   Q_PROPERTY(flowkin::PictureFeed* first READ first CONSTANT)
   Q_PROPERTY(flowkin::PictureFeed* second READ second CONSTANT)
@@ -48,17 +49,26 @@ class CellRoom : public QObject {
   /// `side` is 0 or 1 throughout.
   Q_INVOKABLE void open(int side, const QUrl& photo);
   Q_INVOKABLE void putAway(int side);
-  /// An end of something of known length was pointed at; `area` is where the
+  /// An end of something of known length, or a corner of the part that counts,
+  /// was pointed at; `area` is where the
   /// whole picture lies, in the same coordinates.
   Q_INVOKABLE void point(int side, QPointF at, QRectF area);
   /// Its length, mm.
   Q_INVOKABLE void setLength(int side, const QString& mm);
   /// Or the size of a pixel, mm.
   Q_INVOKABLE void setPixel(int side, const QString& mm);
+  /// The next two points are opposite corners of the part that counts.
+  Q_INVOKABLE void markPart(int side);
+  /// Or "x, y, width, height", px; empty for all of the photo.
+  Q_INVOKABLE void setPart(int side, const QString& part);
   /// Writes a cell test with this photo and what was counted on it; the rest as
   /// JournalReader::cells.
-  Q_INVOKABLE void keep(
-      int side, int seen, const QString& after_s, int cup, const QString& text);
+  Q_INVOKABLE void keep(int side,
+                        int seen,
+                        const QString& after_s,
+                        const QString& parts,
+                        int cup,
+                        const QString& text);
 
  signals:
   void changed();
@@ -70,7 +80,9 @@ class CellRoom : public QObject {
     QImage picture;  ///< small enough to be shown
     int width_px = 0;
     int height_px = 0;
-    std::vector<QPointF> ends;  ///< shares of the picture
+    std::vector<QPointF> ends;     ///< shares of the picture
+    std::vector<QPointF> corners;  ///< likewise, while the part is marked
+    bool marking = false;
     double pointed_sd_px = 0.0;
     std::optional<double> length_mm;
     std::optional<CellView> view;
@@ -81,6 +93,7 @@ class CellRoom : public QObject {
   Side& At(int side) { return sides_[side == 1 ? 1 : 0]; }
   /// Takes the scale from what was pointed at, once that is complete.
   void ScaleFromEnds(Side& side);
+  void UsePart(Side& side, std::optional<PicturePart> part);
   void Count(Side& side);
   void CountNext();
   void ShowMarks(const Side& side);

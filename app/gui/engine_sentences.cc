@@ -730,6 +730,22 @@ namespace {
     QT_TRANSLATE_NOOP(
         "engine",
         "'%1' is no picture that can be read; save it as JPEG or PNG."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "This label is of pouring medium, which is no cup on the bench."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The label's role is not known to this program."),
+    QT_TRANSLATE_NOOP(
+        "engine", "The label tells of more water than there is in the cup."),
+    QT_TRANSLATE_NOOP("engine", "A ratio must be above 0."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "This medium flows faster than the base coat. A thin paint mixed with "
+        "it may start too thin: add body, not water."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "4:1 and 3:1 are both in use and it matters little which; what matters "
+        "is to keep to one. Parts by volume and by weight are not the same."),
     // Names on printed pages.
     QT_TRANSLATE_NOOP("engine", "activator"),
     QT_TRANSLATE_NOOP("engine", "against"),

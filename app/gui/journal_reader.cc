@@ -310,6 +310,10 @@ QVariantMap JournalReader::PageOf(const JournalPage& page) const {
     if (test.after_s) {
       line += ", " + tr("after %1 s").arg(Formats::Number(*test.after_s, 0));
     }
+    if (test.additive_parts) {
+      line += ", " + tr("1 paint to %1 additive")
+                         .arg(Formats::Number(*test.additive_parts, 2));
+    }
     const BenchCup* cup = test.cup ? page.session.FindCup(*test.cup) : nullptr;
     if (cup != nullptr) line += ", " + Text(cup->details.label);
     if (test.counted) line += ", " + Wording::Counted(*test.counted);
@@ -435,14 +439,16 @@ void JournalReader::pour(const QVariantMap& form, bool by_plan) {
 
 void JournalReader::cells(int seen,
                           const QString& after_s,
+                          const QString& parts,
                           int cup,
                           const QString& text) {
-  KeepCells({}, seen, after_s, cup, text);
+  KeepCells({}, seen, after_s, parts, cup, text);
 }
 
 void JournalReader::KeepCells(CellsTested test,
                               int seen,
                               const QString& after_s,
+                              const QString& parts,
                               int cup,
                               const QString& text) {
   test.seen = seen == 0   ? CellsSeen::kLacing
@@ -450,10 +456,13 @@ void JournalReader::KeepCells(CellsTested test,
               : seen == 2 ? CellsSeen::kBlob
                           : CellsSeen::kDrowned;
   test.text = text.trimmed().toStdString();
-  if (!after_s.trimmed().isEmpty()) {
-    test.after_s = Formats::NumberFromInput(after_s);
-    if (!test.after_s) {
-      trouble_ = tr("'%1' is no number.").arg(after_s);
+  for (const auto& [given, number] :
+       {std::pair(&after_s, &test.after_s),
+        std::pair(&parts, &test.additive_parts)}) {
+    if (given->trimmed().isEmpty()) continue;
+    *number = Formats::NumberFromInput(*given);
+    if (!*number) {
+      trouble_ = tr("'%1' is no number.").arg(*given);
       emit changed();
       return;
     }

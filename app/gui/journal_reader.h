@@ -81,12 +81,14 @@ class JournalReader : public QObject {
   /// 0 lacing, 1 none, 2 blob, 3 drowned; `cup` is a row of cupNames.
   Q_INVOKABLE void cells(int seen,
                          const QString& after_s,
+                         const QString& parts,
                          int cup,
                          const QString& text);
   /// The same with the photo that it was counted on, if it was.
   void KeepCells(CellsTested test,
                  int seen,
                  const QString& after_s,
+                 const QString& parts,
                  int cup,
                  const QString& text);
   Q_INVOKABLE void takeBack();

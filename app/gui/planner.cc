@@ -64,6 +64,13 @@ Planner::Planner(const QString& store_path,
   cup_ = {kept_mm("medium-cup-bottom-mm"),
           kept_mm("medium-cup-top-mm"),
           kept_mm("medium-cup-height-mm")};
+  for (const auto& [key, flow] : {std::pair("medium-flow", &medium_flow_),
+                                  std::pair("last-medium-flow", &last_flow_)}) {
+    if (const QVariant kept = preferences_->Store().value(key);
+        kept.toDouble() > 0.0) {
+      *flow = kept.toDouble();
+    }
+  }
   const QString kept = preferences_->Store().value("plan").toString();
   if (!kept.isEmpty()) {
     std::istringstream text(kept.toStdString());
@@ -114,6 +121,8 @@ void Planner::Work() {
                                  cup_.bottom_diameter_mm);
   preferences_->Store().setValue("medium-cup-top-mm", cup_.top_diameter_mm);
   preferences_->Store().setValue("medium-cup-height-mm", cup_.height_mm);
+  preferences_->Store().setValue("medium-flow", medium_flow_.value_or(0.0));
+  preferences_->Store().setValue("last-medium-flow", last_flow_.value_or(0.0));
   emit changed();
 }
 
@@ -174,6 +183,8 @@ QVariantMap Planner::form() const {
                                   : QString()},
       {"cupHeight",
        cup_.height_mm > 0.0 ? units.LengthInput(cup_.height_mm) : QString()},
+      {"mediumFlow", medium_flow_ ? Formats::Ratio(*medium_flow_) : QString()},
+      {"lastFlow", last_flow_ ? Formats::Ratio(*last_flow_) : QString()},
       {"reserve", Formats::Number(100.0 * request_.reserve_share, 0)},
       {"waste", Formats::Number(100.0 * request_.waste_share, 0)},
       {"water", Formats::Number(100.0 * request_.water_share, 0)},
@@ -205,6 +216,18 @@ void Planner::set(const QString& field, const QVariant& value) {
       length(to);
     }
   };
+  const auto flow = [&](std::optional<double>* to) {
+    const std::optional<double> given = Formats::NumberFromInput(text);
+    if (text.trimmed().isEmpty()) {
+      to->reset();
+    } else if (!given) {
+      input_trouble_ = tr("'%1' is no number.").arg(text);
+    } else if (const auto valid = TestedLnRatio(*given); !valid) {
+      input_trouble_ = Wording::Engine(valid.error().message);
+    } else if (!*to || text != Formats::Ratio(**to)) {
+      *to = *given;
+    }
+  };
   Support& support = request_.supports.front();
   if (field == "cupBottom") {
     cup_length(&cup_.bottom_diameter_mm);
@@ -212,6 +235,10 @@ void Planner::set(const QString& field, const QVariant& value) {
     cup_length(&cup_.top_diameter_mm);
   } else if (field == "cupHeight") {
     cup_length(&cup_.height_mm);
+  } else if (field == "mediumFlow") {
+    flow(&medium_flow_);
+  } else if (field == "lastFlow") {
+    flow(&last_flow_);
   } else if (field == "technique") {
     const int row = value.toInt();
     if (row >= 0 && row < static_cast<int>(practice_.techniques.size())) {
@@ -513,6 +540,16 @@ QStringList Planner::medium() const {
       request.volume_ml.reset();
     }
   }
+  double with_medium_ml = 0.0;
+  double medium_in_cups_ml = 0.0;
+  for (const PlannedCup& cup : plan.cups) {
+    if (!(cup.medium.volume_ml > 0.0)) continue;
+    with_medium_ml += cup.mix_ml;
+    medium_in_cups_ml += cup.medium.volume_ml;
+  }
+  request.medium_share = medium_in_cups_ml / with_medium_ml;
+  if (medium_flow_) request.ln_ratio = *TestedLnRatio(*medium_flow_);
+  if (last_flow_) request.last_ln_ratio = *TestedLnRatio(*last_flow_);
   const Result<MediumReport> medium = PlanMedium(request);
   if (medium && medium->base_mark_mm && medium->full_mark_mm) {
     lines << tr("In this cup: base up to %1 %3, then varnish up to %2 %3, "
@@ -529,6 +566,19 @@ QStringList Planner::medium() const {
                  .arg(units.Thickness(rest.bubble_mm),
                       Formats::Number(rest.minutes.low, 0),
                       Formats::Number(rest.minutes.high, 0));
+  }
+  if (medium && medium->cup_factor) {
+    lines << tr("By its own flow a usual cup, %1 of it medium, starts %2 times "
+                "as thick as with the last batch (%3 to %4).")
+                 .arg(Formats::Percent(request.medium_share),
+                      Formats::Ratio(*medium->cup_factor),
+                      Formats::Ratio(medium->cup_factor_interval.low),
+                      Formats::Ratio(medium->cup_factor_interval.high));
+  }
+  if (medium) {
+    for (const std::string& note : medium->notes) {
+      lines << Wording::Engine(note);
+    }
   }
   return lines;
 }

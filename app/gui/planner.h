@@ -25,8 +25,9 @@ class Planner : public QObject {
   // What goes in, as numbers and texts for fields: "technique", "shape" (0
   // rectangle, 1 round), "length", "width", "depth", "count", "edges",
   // "baseParts", "varnishParts", "byWeight", "cupBottom", "cupTop", "cupHeight"
-  // (of a cup to make medium in; empty for none), "reserve", "waste", "water",
-  // "tests", "follow" (take what the book knows).
+  // (of a cup to make medium in; empty for none), "mediumFlow", "lastFlow" (of
+  // this and the last batch against the base coat; empty for none), "reserve",
+  // "waste", "water", "tests", "follow" (take what the book knows).
   Q_PROPERTY(QVariantMap form READ form NOTIFY changed)
   Q_PROPERTY(QStringList techniques READ techniques NOTIFY changed)
   Q_PROPERTY(QString what READ what NOTIFY changed)
@@ -143,6 +144,8 @@ class Planner : public QObject {
   PlanRequest request_;  ///< what she wrote
   bool follow_ = true;
   Container cup_;  ///< the medium is made in it; height 0: in any jug
+  /// Ratios of this and the last batch of medium to the base coat, as tested.
+  std::optional<double> medium_flow_, last_flow_;
   PlanRequest planned_;
   std::optional<PlanReport> report_;
   QString trouble_;

@@ -80,7 +80,7 @@ void FillBench(Desk& desk) {
   journal.pour({{"humidity", "48"}, {"rested", "25"}, {"strained", 1}}, true);
   journal.addFault(0, {});
   journal.judge(1, {});
-  journal.cells(0, "30", 2, {});
+  journal.cells(0, "30", "1", 2, {});
 }
 
 struct Look {

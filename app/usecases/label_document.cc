@@ -1,6 +1,7 @@
 #include "app/usecases/label_document.h"
 
 #include "core/planning/calendar.h"
+#include "core/session/cup.h"
 
 namespace flowkin {
 namespace {
@@ -28,6 +29,14 @@ BatchLabel ReadLabel(const JsonFields& fields) {
   if (label.water_share &&
       !(*label.water_share >= 0.0 && *label.water_share <= 1.0)) {
     fields.RefuseValue("water_share", "must lie between 0 and 1");
+  }
+  label.target = fields.Number("target");
+  label.thinner = fields.Text("thinner");
+  if (!label.thinner.empty() &&
+      label.thinner != ThinnerKindName(ThinnerKind::kWater) &&
+      label.thinner != ThinnerKindName(ThinnerKind::kAdditive) &&
+      label.thinner != ThinnerKindName(ThinnerKind::kMedium)) {
+    fields.RefuseValue("thinner", "must be water, additive or medium");
   }
   label.mixed_on = ReadDay(fields, "mixed_on");
   if (const auto ratio = fields.Object("ratio")) {
@@ -79,6 +88,8 @@ Json LabelDocument(const BatchLabel& label) {
   number("volume_ml", label.volume_ml);
   number("water_ml", label.water_ml);
   number("water_share", label.water_share);
+  number("target", label.target);
+  text("thinner", label.thinner);
   text("mixed_on", label.mixed_on);
   if (label.ratio) {
     document["ratio"] = {{"value", JsonNumber(label.ratio->start, 3)},

@@ -4,13 +4,13 @@
 #include <string>
 #include <vector>
 
+#include "app/usecases/batch_label.h"
 #include "app/usecases/json_fields.h"
-#include "app/usecases/paper.h"
 
 namespace flowkin {
 
-/// A label as `print labels` reads it: one, or several under "labels". What its
-/// code holds is such a document again.
+/// A label as `print labels` and `bench label` read it: one, or several under
+/// "labels". What its code holds is such a document again.
 Result<std::vector<BatchLabel>> ReadLabels(const std::string& path,
                                            std::istream& fallback);
 

@@ -76,6 +76,14 @@ Result<double> VolumeOf(const MediumRequest& request) {
 
 }  // namespace
 
+Result<Estimate> TestedLnRatio(double ratio) {
+  constexpr double kTestSd = 0.07;
+  if (!(ratio > 0.0) || !std::isfinite(ratio)) {
+    return OutOfRange("A ratio must be above 0.");
+  }
+  return Estimate{std::log(ratio), kTestSd};
+}
+
 Result<MediumReport> PlanMedium(const MediumRequest& request) {
   if (const Result<void> valid = Validate(request.recipe); !valid) {
     return valid.error();

@@ -48,6 +48,10 @@ struct MediumReport {
   std::vector<std::string> cautions;
 };
 
+/// ln of a ratio to the base coat as she tested it; its sd is 7 %, what one
+/// full test should reach. kInvalidArgument for what is not above 0.
+Result<Estimate> TestedLnRatio(double ratio);
+
 Result<MediumReport> PlanMedium(const MediumRequest& request);
 
 struct FirstMixRequest {

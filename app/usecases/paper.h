@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "app/usecases/batch_label.h"
 #include "app/usecases/bench.h"
 #include "app/usecases/journal.h"
 #include "app/usecases/plan_pour.h"
@@ -36,25 +37,6 @@ class Paper {
 
  private:
   std::shared_ptr<const Sheets> sheets_;
-};
-
-/// What stands on a jar.
-struct BatchLabel {
-  std::string name;
-  std::string role;  ///< "colour", "base coat", "activator", "medium"
-  std::string brand;
-  std::string colour;
-  std::string mix;  ///< "paint 1 : medium 2", as she made it
-  std::optional<double> volume_ml;
-  std::optional<double> water_ml;
-  std::optional<double> water_share;
-  std::string mixed_on;       ///< day, ISO 8601
-  std::optional<Span> ratio;  ///< flow against the base coat, 95 % interval
-  std::string base_on;        ///< day of the base coat it was held against
-  std::optional<double> temperature_c;
-  std::string hazard;
-  /// What the QR code holds; loads the recipe again.
-  std::string code;
 };
 
 /// QR code of `text`, one row after the other, true for dark, without the quiet

@@ -47,6 +47,13 @@ std::vector<BatchLabel> LabelsOf(const DayAtBench& day) {
       label.water_ml = known->WaterMl();
       label.water_share = cup.water_share;
     }
+    // What goes without saying is left out, for a code of larger dots.
+    if (cup.details.target_ratio != 1.0) {
+      label.target = cup.details.target_ratio;
+    }
+    if (cup.details.thinner != ThinnerKind::kWater) {
+      label.thinner = ThinnerKindName(cup.details.thinner);
+    }
     label.mixed_on = FormatUtc(day.page.line.begun).substr(0, 10);
     if (cup.comparison && cup.comparison->outcome == Outcome::kMeasured &&
         !cup.before_addition) {

@@ -105,6 +105,95 @@ TEST(Print, LabelsCarryTheirRecipeInTheCode) {
   EXPECT_EQ(TextOf(again), text);
 }
 
+// The jar of a day, read by zbar, is a cup of another day on another machine.
+TEST(Print, AScannedLabelSetsItsCupUpAgain) {
+  const std::string folder = ScratchFolder();
+  const auto bench = [&](std::vector<std::string> arguments,
+                         const std::string& store,
+                         const std::string& in = "") {
+    arguments.insert(arguments.begin(), "bench");
+    arguments.insert(arguments.end(), {"--store", folder + store, "--json"});
+    const FlowkinRun run = RunFlowkin(arguments, in);
+    EXPECT_EQ(run.status, 0) << arguments[1] << ": " << run.err;
+    return json::parse(run.out, nullptr, false);
+  };
+  bench({"new", "Tuesday"}, "/here.db");
+  bench({"cup",
+         "Grüne Lagune",
+         "--brand",
+         "Quillmere",
+         "--colour",
+         "teal",
+         "--role",
+         "activator",
+         "--volume-ml",
+         "120",
+         "--target",
+         "1.2",
+         "--thinner",
+         "additive"},
+        "/here.db");
+  bench({"added", "Grüne Lagune", "6", "--thinner", "water"}, "/here.db");
+  const std::string pdf = folder + "/label.pdf";
+  ASSERT_EQ(RunFlowkin({"print",
+                        "labels",
+                        "--session",
+                        "1",
+                        "--store",
+                        folder + "/here.db",
+                        "--out",
+                        pdf})
+                .status,
+            0);
+  bench({"new", "Friday"}, "/there.db");
+  const json board = bench({"label"}, "/there.db", CodesOf(pdf));
+  ASSERT_EQ(board["cups"].size(), 1u);
+  const json& cup = board["cups"][0];
+  EXPECT_EQ(cup["label"], "Grüne Lagune");
+  EXPECT_EQ(cup["brand"], "Quillmere");
+  EXPECT_EQ(cup["colour"], "teal");
+  EXPECT_EQ(cup["role"], "activator");
+  EXPECT_EQ(cup["target"], 1.2);
+  EXPECT_NEAR(cup["volume_ml"].get<double>(), 120.0, 0.06) << "4 digits";
+  EXPECT_NEAR(cup["volume_now_ml"].get<double>(), 126.0, 0.06);
+  EXPECT_NEAR(cup["water_share"].get<double>(), 6.0 / 126.0, 1e-4);
+  // The same label as a file, twice: what comes after the base coat's.
+  WriteFile(folder + "/two.json",
+            R"({"labels": [{"name": "Dune", "role": "base coat"},
+                {"name": "Ash", "volume_ml": 90, "water_share": 0.1}]})");
+  const json two =
+      bench({"label", "--file", folder + "/two.json"}, "/there.db");
+  ASSERT_EQ(two["cups"].size(), 3u);
+  for (const json& each : two["cups"]) {
+    if (each["label"] != "Ash") continue;
+    EXPECT_NEAR(each["volume_ml"].get<double>(), 81.0, 1e-9);
+    EXPECT_NEAR(each["added_ml"].get<double>(), 9.0, 1e-9);
+  }
+}
+
+TEST(Print, ALabelThatIsNoCupIsRefused) {
+  const std::string store = ScratchFolder() + "/book.db";
+  ASSERT_EQ(RunFlowkin({"bench", "new", "--store", store}).status, 0);
+  for (const auto& [label, status] :
+       {std::pair(R"({"name":"Batch 7","role":"medium"})", 2),
+        std::pair(R"({"name":"Ash","role":"soup"})", 2),
+        std::pair(R"({"name":"Ash","volume_ml":50,"water_ml":50})", 2),
+        std::pair(R"({"name":"Ash","thinner":"soup"})", 2),
+        std::pair(R"({"name":"Ash","volume_ml":1e9})", 2),
+        std::pair(R"({"labels":[]})", 2),
+        std::pair(R"({"volume_ml":50})", 4),
+        std::pair(R"({"format":"flowkin-plan","name":"Ash"})", 4),
+        std::pair(R"({"name":"As)", 4)}) {
+    const FlowkinRun run =
+        RunFlowkin({"bench", "label", "--store", store}, label);
+    EXPECT_EQ(run.status, status) << label;
+    EXPECT_TRUE(IsOneSentence(run.err)) << run.err;
+  }
+  const FlowkinRun shown =
+      RunFlowkin({"bench", "show", "--store", store, "--json"});
+  EXPECT_EQ(json::parse(shown.out)["cups"].size(), 0u);
+}
+
 TEST(Print, MoreLabelsThanAPageHolds) {
   json labels = {{"labels", json::array()}};
   for (int i = 0; i < 11; ++i) {

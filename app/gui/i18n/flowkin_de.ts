@@ -45,6 +45,84 @@
         </message>
     </context>
     <context>
+        <name>CellPhoto</name>
+        <message>
+            <source>First photo of cells</source>
+            <translation>Erstes Foto von Zellen</translation>
+        </message>
+        <message>
+            <source>Second photo of cells</source>
+            <translation>Zweites Foto von Zellen</translation>
+        </message>
+        <message>
+            <source>Photos (%1)</source>
+            <translation>Fotos (%1)</translation>
+        </message>
+        <message>
+            <source>All files (%1)</source>
+            <translation>Alle Dateien (%1)</translation>
+        </message>
+        <message>
+            <source>Another photo …</source>
+            <translation>Anderes Foto …</translation>
+        </message>
+        <message>
+            <source>Choose the photo …</source>
+            <translation>Foto wählen …</translation>
+        </message>
+        <message>
+            <source>Put it away</source>
+            <translation>Weglegen</translation>
+        </message>
+        <message>
+            <source>Pointed length (mm)</source>
+            <translation>Gezeigte Länge (mm)</translation>
+        </message>
+        <message>
+            <source>Length between the two ends, millimetres</source>
+            <translation>Länge zwischen den beiden Enden, Millimeter</translation>
+        </message>
+        <message>
+            <source>Or a pixel (mm)</source>
+            <translation>Oder ein Pixel (mm)</translation>
+        </message>
+        <message>
+            <source>Size of a pixel, millimetres</source>
+            <translation>Größe eines Pixels, Millimeter</translation>
+        </message>
+        <message>
+            <source>How many cells there are of each size</source>
+            <translation>Wie viele Zellen es von jeder Größe gibt</translation>
+        </message>
+        <message>
+            <source>Cells by diameter, up to so many millimetres</source>
+            <translation>Zellen nach Durchmesser, bis zu so vielen Millimetern</translation>
+        </message>
+        <message>
+            <source>Write it down with this photo</source>
+            <translation>Mit diesem Foto aufschreiben</translation>
+        </message>
+        <message>
+            <source>Only x, y, width, height (px)</source>
+            <translation>Nur x, y, Breite, Höhe (px)</translation>
+        </message>
+        <message>
+            <source>Part of the photo that counts: x, y, width, height, pixels</source>
+            <translation>Ausschnitt des Fotos, der zählt: x, y, Breite, Höhe, Pixel</translation>
+        </message>
+        <message>
+            <source>Point at a part</source>
+            <translation>Ausschnitt zeigen</translation>
+        </message>
+    </context>
+    <context>
+        <name>CellTable</name>
+        <message>
+            <source>Photos of the run-down, from straight above: the cells on them are counted. A second one lets two activators be compared.</source>
+            <translation>Fotos vom Ablauf, senkrecht von oben: Die Zellen darauf werden gezählt. Mit einem zweiten lassen sich zwei Aktivatoren vergleichen.</translation>
+        </message>
+    </context>
+    <context>
         <name>ClipsScreen</name>
         <message>
             <source>Clips</source>
@@ -63,7 +141,7 @@
             <translation>Alle Dateien (*)</translation>
         </message>
         <message>
-            <source>Folder that the phone's clips arrive in</source>
+            <source>Folder that the phone&apos;s clips arrive in</source>
             <translation>Ordner, in dem die Clips vom Telefon ankommen</translation>
         </message>
         <message>
@@ -229,6 +307,18 @@
             <source>Take it off the bench</source>
             <translation>Vom Tisch nehmen</translation>
         </message>
+        <message>
+            <source>Code of the label</source>
+            <translation>Code des Etiketts</translation>
+        </message>
+        <message>
+            <source>scan or paste it, then Enter</source>
+            <translation>scannen oder einfügen, dann Eingabetaste</translation>
+        </message>
+        <message>
+            <source>From a label</source>
+            <translation>Vom Etikett</translation>
+        </message>
     </context>
     <context>
         <name>CurvesScreen</name>
@@ -245,7 +335,7 @@
             <translation>Was zeichnen</translation>
         </message>
         <message>
-            <source>the cup's path</source>
+            <source>the cup&apos;s path</source>
             <translation>der Weg des Bechers</translation>
         </message>
         <message>
@@ -659,6 +749,14 @@
             <source>What your pours teach</source>
             <translation>Was deine Güsse lehren</translation>
         </message>
+        <message>
+            <source>Additive to 1 paint</source>
+            <translation>Fließmittel auf 1 Farbe</translation>
+        </message>
+        <message>
+            <source>Parts of additive to one part of paint</source>
+            <translation>Teile Fließmittel auf einen Teil Farbe</translation>
+        </message>
     </context>
     <context>
         <name>LastLook</name>
@@ -720,6 +818,41 @@
         <message>
             <source>Print</source>
             <translation>Drucken</translation>
+        </message>
+    </context>
+    <context>
+        <name>PageSight</name>
+        <message>
+            <source>Save as %1</source>
+            <translation>Als %1 speichern</translation>
+        </message>
+        <message>
+            <source>Page before</source>
+            <translation>Seite davor</translation>
+        </message>
+        <message>
+            <source>Next page</source>
+            <translation>Nächste Seite</translation>
+        </message>
+        <message>
+            <source>Whole page</source>
+            <translation>Ganze Seite</translation>
+        </message>
+        <message>
+            <source>Larger</source>
+            <translation>Größer</translation>
+        </message>
+        <message>
+            <source>Put it away</source>
+            <translation>Weglegen</translation>
+        </message>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>Seite %1 von %2</translation>
+        </message>
+        <message>
+            <source>The page as it will be printed</source>
+            <translation>Die Seite, wie sie gedruckt wird</translation>
         </message>
     </context>
     <context>
@@ -1048,6 +1181,22 @@
             <source>Inner height of the cup</source>
             <translation>Innenhöhe des Bechers</translation>
         </message>
+        <message>
+            <source>Its flow as tested, 1 = base coat</source>
+            <translation>Sein Fluss im Test, 1 = Grundfarbe</translation>
+        </message>
+        <message>
+            <source>Flow of this batch as tested, 1 is the base coat</source>
+            <translation>Fluss dieses Ansatzes im Test, 1 ist die Grundfarbe</translation>
+        </message>
+        <message>
+            <source>Flow of the last batch</source>
+            <translation>Fluss des letzten Ansatzes</translation>
+        </message>
+        <message>
+            <source>Flow of the last batch as tested, 1 is the base coat</source>
+            <translation>Fluss des letzten Ansatzes im Test, 1 ist die Grundfarbe</translation>
+        </message>
     </context>
     <context>
         <name>PrintScreen</name>
@@ -1076,7 +1225,7 @@
             <translation>Von einem Tag</translation>
         </message>
         <message>
-            <source>The journal's open day; choose another one there.</source>
+            <source>The journal&apos;s open day; choose another one there.</source>
             <translation>Der offene Tag des Tagebuchs; dort einen anderen wählen.</translation>
         </message>
         <message>
@@ -1637,7 +1786,7 @@
             <translation>Mehr als ein Band wurde gelegt, oder danach hat etwas die Farbe gerührt oder gekreuzt: ein Band je Clip filmen und es in Ruhe lassen.</translation>
         </message>
         <message>
-            <source>No ribbon of paint was seen to fade: lay one on the paint's own surface, with a lamp or window mirrored in it, and film until it is gone.</source>
+            <source>No ribbon of paint was seen to fade: lay one on the paint&apos;s own surface, with a lamp or window mirrored in it, and film until it is gone.</source>
             <translation>Kein Farbband verlief: eines auf die Farbe selbst legen, mit gespiegelter Lampe oder Fenster, und filmen, bis es weg ist.</translation>
         </message>
         <message>
@@ -1681,7 +1830,7 @@
             <translation>Ein Teil des Bandes bleibt stehen: diese Farbe ist zu steif zum Verlaufen, erst auflockern.</translation>
         </message>
         <message>
-            <source>Parts of the surface level at very different speeds: look for a hand's shadow, a crooked ribbon or a skin.</source>
+            <source>Parts of the surface level at very different speeds: look for a hand&apos;s shadow, a crooked ribbon or a skin.</source>
             <translation>Teile der Oberfläche verlaufen sehr verschieden schnell: auf Handschatten, schiefes Band oder Haut achten.</translation>
         </message>
         <message>
@@ -1713,7 +1862,7 @@
             <translation>Die Kamera zeigt ein stehendes Bild; abziehen und wieder anstecken.</translation>
         </message>
         <message>
-            <source>The camera's clock jumped; film the test again.</source>
+            <source>The camera&apos;s clock jumped; film the test again.</source>
             <translation>Die Uhr der Kamera sprang; die Probe wieder filmen.</translation>
         </message>
         <message>
@@ -1821,7 +1970,7 @@
             <translation>Das Bild ist unscharf oder leer: nichts hat eine Kante. Auf die Fliese scharfstellen, wieder filmen.</translation>
         </message>
         <message>
-            <source>The picture is blurred: bring the paint's surface into focus, wipe the lens, and film it again.</source>
+            <source>The picture is blurred: bring the paint&apos;s surface into focus, wipe the lens, and film it again.</source>
             <translation>Das Bild ist unscharf: auf die Farbfläche scharfstellen, Linse wischen, wieder filmen.</translation>
         </message>
         <message>
@@ -1869,7 +2018,7 @@
             <translation>Die Pfütze ist fast nie ganz zu sehen: Hand und Spritze aus dem Bild, sobald die Farbe liegt, und zehn Sekunden weiterfilmen.</translation>
         </message>
         <message>
-            <source>The puddle is not round: film from straight above on a level, clean tile, with nothing in the paint's way.</source>
+            <source>The puddle is not round: film from straight above on a level, clean tile, with nothing in the paint&apos;s way.</source>
             <translation>Die Pfütze ist nicht rund: von genau oben filmen, waagrechte, saubere Fliese, nichts im Weg.</translation>
         </message>
         <message>
@@ -1889,7 +2038,7 @@
             <translation>Die Pfütze wird langsamer, als fließende Farbe sollte: sie hält vielleicht bald an, das Verhältnis ist unsicherer.</translation>
         </message>
         <message>
-            <source>The puddle spreads further on one side than on another: clean the tile, keep things out of the paint's way, and film again.</source>
+            <source>The puddle spreads further on one side than on another: clean the tile, keep things out of the paint&apos;s way, and film again.</source>
             <translation>Die Pfütze läuft auf einer Seite weiter: Fliese putzen, nichts im Weg lassen, wieder filmen.</translation>
         </message>
         <message>
@@ -1917,7 +2066,7 @@
             <translation>Das Band ist nach wenigen Bildern weg: für diese Bildrate ist die Farbe zu dünn, Pfütze oder Zeitlupe nehmen.</translation>
         </message>
         <message>
-            <source>The ribbon's fading is ragged, so the result is rough: more light or a steadier camera helps.</source>
+            <source>The ribbon&apos;s fading is ragged, so the result is rough: more light or a steadier camera helps.</source>
             <translation>Das Band verläuft unruhig, das Ergebnis ist grob: mehr Licht oder eine ruhigere Kamera hilft.</translation>
         </message>
         <message>
@@ -1925,7 +2074,7 @@
             <translation>Die Raumtemperatur liegt zwischen -20 und 60 Grad Celsius.</translation>
         </message>
         <message>
-            <source>The size of the camera's pictures changed; film the test again.</source>
+            <source>The size of the camera&apos;s pictures changed; film the test again.</source>
             <translation>Die Bildgröße der Kamera hat sich geändert; die Probe wieder filmen.</translation>
         </message>
         <message>
@@ -1961,7 +2110,7 @@
             <translation>Das Ziel eines Bechers liegt zwischen 0,2 und 5.</translation>
         </message>
         <message>
-            <source>The thinner's own ratio must lie between 0.00001 and 100.</source>
+            <source>The thinner&apos;s own ratio must lie between 0.00001 and 100.</source>
             <translation>Das eigene Verhältnis des Verdünners liegt zwischen 0,00001 und 100.</translation>
         </message>
         <message>
@@ -2113,35 +2262,35 @@
             <translation>%1 °C im Raum</translation>
         </message>
         <message>
-            <source>%1 °C; %2 to %3 are the usual room, below %4 the binder's lowest film-forming temperature is near</source>
+            <source>%1 °C; %2 to %3 are the usual room, below %4 the binder&apos;s lowest film-forming temperature is near</source>
             <translation>%1 °C; üblich sind %2 bis %3, unter %4 ist die tiefste Filmbildetemperatur des Bindemittels nahe</translation>
         </message>
         <message>
-            <source>'%1' %2 (%3 to %4), aimed at %5</source>
+            <source>&apos;%1&apos; %2 (%3 to %4), aimed at %5</source>
             <translation>„%1“ %2 (%3 bis %4), Ziel %5</translation>
         </message>
         <message>
-            <source>'%1' and '%2' a factor of %3 apart</source>
+            <source>&apos;%1&apos; and &apos;%2&apos; a factor of %3 apart</source>
             <translation>„%1“ und „%2“ um den Faktor %3 verschieden</translation>
         </message>
         <message>
-            <source>'%1' flows %2 times as slowly as '%3', both against what they aim at: where they meet, one may sink or slide.</source>
+            <source>&apos;%1&apos; flows %2 times as slowly as &apos;%3&apos;, both against what they aim at: where they meet, one may sink or slide.</source>
             <translation>„%1“ fließt %2-mal so langsam wie „%3“, beide an ihrem Ziel gemessen: Wo sie sich treffen, kann einer sinken oder rutschen.</translation>
         </message>
         <message>
-            <source>'%1' holds much more added water than '%2': it dries later and thinner, and parts that dry at another rate are told to pull cracks open.</source>
+            <source>&apos;%1&apos; holds much more added water than &apos;%2&apos;: it dries later and thinner, and parts that dry at another rate are told to pull cracks open.</source>
             <translation>„%1“ enthält viel mehr Wasser als „%2“: Er trocknet später und dünner, und ungleich trocknende Stellen sollen Risse aufziehen.</translation>
         </message>
         <message>
-            <source>'%1' is an ink and may start thinner than the base coat: it then takes body, not water.</source>
+            <source>&apos;%1&apos; is an ink and may start thinner than the base coat: it then takes body, not water.</source>
             <translation>„%1“ ist eine Tinte und kann dünner beginnen als die Grundfarbe: Dann braucht sie Körper, kein Wasser.</translation>
         </message>
         <message>
-            <source>'%1' is more than half a year old: smell it, strain it, and test its flow anew before it counts.</source>
+            <source>&apos;%1&apos; is more than half a year old: smell it, strain it, and test its flow anew before it counts.</source>
             <translation>„%1“ ist über ein halbes Jahr alt: riechen, sieben und das Fließen neu testen, bevor es zählt.</translation>
         </message>
         <message>
-            <source>'%1': its share must be above %2.</source>
+            <source>&apos;%1&apos;: its share must be above %2.</source>
             <translation>„%1“: Der Anteil muss über %2 liegen.</translation>
         </message>
         <message>
@@ -2177,7 +2326,7 @@
             <translation>Ein Name hat höchstens 200 Bytes.</translation>
         </message>
         <message>
-            <source>A price needs the container's volume above 0 and an amount of 0 or more.</source>
+            <source>A price needs the container&apos;s volume above 0 and an amount of 0 or more.</source>
             <translation>Ein Preis braucht ein Gebinde über 0 und einen Betrag von 0 oder mehr.</translation>
         </message>
         <message>
@@ -2233,11 +2382,11 @@
             <translation>Er hat gestanden: vor dem Gießen umrühren.</translation>
         </message>
         <message>
-            <source>It is %1 °C colder than the base coat was; its flow will change as it comes to the room's temperature.</source>
+            <source>It is %1 °C colder than the base coat was; its flow will change as it comes to the room&apos;s temperature.</source>
             <translation>Er ist %1 °C kälter, als die Grundfarbe war; sein Fließen ändert sich, bis er die Raumtemperatur hat.</translation>
         </message>
         <message>
-            <source>It is %1 °C warmer than the base coat was; its flow will change as it comes to the room's temperature.</source>
+            <source>It is %1 °C warmer than the base coat was; its flow will change as it comes to the room&apos;s temperature.</source>
             <translation>Er ist %1 °C wärmer, als die Grundfarbe war; sein Fließen ändert sich, bis er die Raumtemperatur hat.</translation>
         </message>
         <message>
@@ -2501,7 +2650,7 @@
             <translation>Unausgehärtetes Harz und Härter können die Haut lebenslang allergisch machen; dünne Handschuhe schützen wenig. Datenblatt befolgen und die genannten Handschuhe verlangen.</translation>
         </message>
         <message>
-            <source>Varnish or resin not before this day, and only if it feels hard and cool no more; the varnish's own sheet decides.</source>
+            <source>Varnish or resin not before this day, and only if it feels hard and cool no more; the varnish&apos;s own sheet decides.</source>
             <translation>Lack oder Harz nicht vor diesem Tag, und nur wenn es hart und nicht mehr kühl ist; das Blatt des Lacks entscheidet.</translation>
         </message>
         <message>
@@ -2657,7 +2806,7 @@
             <translation>Lack des Mediums</translation>
         </message>
         <message>
-            <source>A cup's inner diameters and height must lie between 5 and 2000 mm.</source>
+            <source>A cup&apos;s inner diameters and height must lie between 5 and 2000 mm.</source>
             <translation>Innendurchmesser und Höhe eines Bechers müssen zwischen 5 und 2000 mm liegen.</translation>
         </message>
         <message>
@@ -2861,7 +3010,7 @@
             <translation>Der Maßstab muss zwischen 0,0001 und 10 mm je Pixel liegen.</translation>
         </message>
         <message>
-            <source>The scale's uncertainty must lie between 0 and 0.5.</source>
+            <source>The scale&apos;s uncertainty must lie between 0 and 0.5.</source>
             <translation>Die Unsicherheit des Maßstabs muss zwischen 0 und 0,5 liegen.</translation>
         </message>
         <message>
@@ -2881,8 +3030,32 @@
             <translation>Nur %1 geschlossene Zellen wurden gefunden, %2 sind nötig; ein größeres Stück zeigen oder näher herangehen, wenn sie winzig sind.</translation>
         </message>
         <message>
-            <source>'%1' is no picture that can be read; save it as JPEG or PNG.</source>
+            <source>&apos;%1&apos; is no picture that can be read; save it as JPEG or PNG.</source>
             <translation>„%1“ ist kein lesbares Bild; als JPEG oder PNG speichern.</translation>
+        </message>
+        <message>
+            <source>This label is of pouring medium, which is no cup on the bench.</source>
+            <translation>Dieses Etikett gehört zu Gießmedium; das ist kein Becher auf dem Tisch.</translation>
+        </message>
+        <message>
+            <source>The label&apos;s role is not known to this program.</source>
+            <translation>Was das Etikett bezeichnet, kennt dieses Programm nicht.</translation>
+        </message>
+        <message>
+            <source>The label tells of more water than there is in the cup.</source>
+            <translation>Das Etikett nennt mehr Wasser, als im Becher ist.</translation>
+        </message>
+        <message>
+            <source>A ratio must be above 0.</source>
+            <translation>Ein Verhältnis muss über 0 liegen.</translation>
+        </message>
+        <message>
+            <source>This medium flows faster than the base coat. A thin paint mixed with it may start too thin: add body, not water.</source>
+            <translation>Dieses Medium fließt schneller als die Grundfarbe. Eine dünne Farbe kann damit gleich zu dünn sein: Körper zugeben, nicht Wasser.</translation>
+        </message>
+        <message>
+            <source>4:1 and 3:1 are both in use and it matters little which; what matters is to keep to one. Parts by volume and by weight are not the same.</source>
+            <translation>4:1 und 3:1 sind beide gebräuchlich, und es kommt wenig darauf an, welches; wichtig ist, bei einem zu bleiben. Teile nach Volumen und nach Gewicht sind nicht dasselbe.</translation>
         </message>
     </context>
     <context>
@@ -2986,7 +3159,7 @@
             <translation>Eine Menge ist eine Zahl, etwa %1.</translation>
         </message>
         <message>
-            <source>What is wanted is a number, 1 for the base coat's own flow.</source>
+            <source>What is wanted is a number, 1 for the base coat&apos;s own flow.</source>
             <translation>Gewünscht ist eine Zahl, 1 für den Fluss der Grundfarbe.</translation>
         </message>
         <message>
@@ -2997,11 +3170,23 @@
             <source>say later</source>
             <translation>später sagen</translation>
         </message>
+        <message>
+            <source>This is not the whole code of a label. Read it again; a hand scanner must be set to the keyboard that is in use.</source>
+            <translation>Das ist nicht der ganze Code eines Etiketts. Noch einmal lesen; ein Handscanner muss auf die benutzte Tastatur eingestellt sein.</translation>
+        </message>
+        <message>
+            <source>Mixed on %1.</source>
+            <translation>Gemischt am %1.</translation>
+        </message>
+        <message>
+            <source>%1 of water is in it besides; it is written down as added.</source>
+            <translation>Dazu kommen %1 Wasser, die schon darin sind; sie werden als zugegeben vermerkt.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::Camera</name>
         <message>
-            <source>the camera's own choice</source>
+            <source>the camera&apos;s own choice</source>
             <translation>wie die Kamera will</translation>
         </message>
         <message>
@@ -3021,7 +3206,7 @@
             <translation>Die Kamera schickt keine Bilder mehr; Kabel prüfen. Es geht weiter, sobald sie wieder da ist.</translation>
         </message>
         <message>
-            <source>Waiting for the camera's first picture …</source>
+            <source>Waiting for the camera&apos;s first picture …</source>
             <translation>Warten auf das erste Bild der Kamera …</translation>
         </message>
         <message>
@@ -3043,8 +3228,74 @@
     <context>
         <name>flowkin::CameraWorker</name>
         <message>
-            <source>This camera's pictures cannot be read; choose another size in the settings.</source>
+            <source>This camera&apos;s pictures cannot be read; choose another size in the settings.</source>
             <translation>Die Bilder dieser Kamera sind nicht lesbar; in den Einstellungen eine andere Größe wählen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::CellRoom</name>
+        <message>
+            <source>&apos;%1&apos; is no length above 0.</source>
+            <translation>„%1“ ist keine Länge über 0.</translation>
+        </message>
+        <message>
+            <source>The two ends lie too close together for a scale.</source>
+            <translation>Die beiden Enden liegen für einen Maßstab zu nah beieinander.</translation>
+        </message>
+        <message>
+            <source>Counting …</source>
+            <translation>Wird gezählt …</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n whole cell(s) on %1 cm²</source>
+            <translation>
+                <numerusform>%n ganze Zelle auf %1 cm²</numerusform>
+                <numerusform>%n ganze Zellen auf %1 cm²</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Eight of ten lie between %1 and %2 mm.</source>
+            <translation>Acht von zehn liegen zwischen %1 und %2 mm.</translation>
+        </message>
+        <message>
+            <source>Scale: %1 mm to a pixel, good to %2.</source>
+            <translation>Maßstab: %1 mm je Pixel, auf %2 genau.</translation>
+        </message>
+        <message>
+            <source>Point at both ends of something of known length, or write the size of a pixel.</source>
+            <translation>Auf beide Enden von etwas bekannter Länge zeigen oder die Größe eines Pixels schreiben.</translation>
+        </message>
+        <message>
+            <source>The second has more cells:</source>
+            <translation>Das zweite hat mehr Zellen:</translation>
+        </message>
+        <message>
+            <source>The second has fewer cells:</source>
+            <translation>Das zweite hat weniger Zellen:</translation>
+        </message>
+        <message>
+            <source>They are alike:</source>
+            <translation>Sie sind gleich:</translation>
+        </message>
+        <message>
+            <source>These photos cannot tell which has more:</source>
+            <translation>Diese Fotos sagen nicht, welches mehr hat:</translation>
+        </message>
+        <message>
+            <source>%1 times as many (%2 to %3), %4 times as large (%5 to %6).</source>
+            <translation>%1-mal so viele (%2 bis %3), %4-mal so groß (%5 bis %6).</translation>
+        </message>
+        <message>
+            <source>A part is four whole numbers: x, y, width, height.</source>
+            <translation>Ein Ausschnitt sind vier ganze Zahlen: x, y, Breite, Höhe.</translation>
+        </message>
+        <message>
+            <source>This part does not lie on the photo.</source>
+            <translation>Dieser Ausschnitt liegt nicht auf dem Foto.</translation>
+        </message>
+        <message>
+            <source>Point at two opposite corners of the part.</source>
+            <translation>Auf zwei gegenüberliegende Ecken des Ausschnitts zeigen.</translation>
         </message>
     </context>
     <context>
@@ -3193,6 +3444,144 @@
         <message>
             <source>measured</source>
             <translation>gemessen</translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::FilmStand</name>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>The folder of films is full; close old sessions.</source>
+            <translation>Der Ordner der Filme ist voll; alte Sitzungen schließen.</translation>
+        </message>
+        <message>
+            <source>Stopped</source>
+            <translation>Angehalten</translation>
+        </message>
+        <message>
+            <source>No picture</source>
+            <translation>Kein Bild</translation>
+        </message>
+        <message>
+            <source>Test runs</source>
+            <translation>Probe läuft</translation>
+        </message>
+        <message>
+            <source>Filming</source>
+            <translation>Filmt</translation>
+        </message>
+        <message>
+            <source>No cup yet</source>
+            <translation>Noch kein Becher</translation>
+        </message>
+        <message>
+            <source>Ready</source>
+            <translation>Bereit</translation>
+        </message>
+        <message>
+            <source>Measuring</source>
+            <translation>Misst</translation>
+        </message>
+        <message>
+            <source>Enough films</source>
+            <translation>Genug Filme</translation>
+        </message>
+        <message>
+            <source>Name the base coat on the bench first.</source>
+            <translation>Zuerst die Grundfarbe auf dem Tisch benennen.</translation>
+        </message>
+        <message>
+            <source>Hold the stick still until it only drips.</source>
+            <translation>Den Stab still halten, bis es nur noch tropft.</translation>
+        </message>
+        <message>
+            <source>Leave it alone until the paint is smooth.</source>
+            <translation>In Ruhe lassen, bis die Farbe glatt ist.</translation>
+        </message>
+        <message>
+            <source>Leave it alone for ten seconds.</source>
+            <translation>Zehn Sekunden in Ruhe lassen.</translation>
+        </message>
+        <message>
+            <source>Stand the stick in the paint, lift it straight up, hold it.</source>
+            <translation>Den Stab in die Farbe stellen, gerade hochheben, halten.</translation>
+        </message>
+        <message>
+            <source>The picture stands still; look after the camera.</source>
+            <translation>Das Bild steht still; nach der Kamera sehen.</translation>
+        </message>
+        <message>
+            <source>More light.</source>
+            <translation>Mehr Licht.</translation>
+        </message>
+        <message>
+            <source>Too bright: turn the lamp away.</source>
+            <translation>Zu hell: die Lampe wegdrehen.</translation>
+        </message>
+        <message>
+            <source>The camera is slow; more light makes it faster.</source>
+            <translation>Die Kamera ist langsam; mehr Licht macht sie schneller.</translation>
+        </message>
+        <message>
+            <source>Hold still: the whole picture moves.</source>
+            <translation>Still halten: das ganze Bild bewegt sich.</translation>
+        </message>
+        <message>
+            <source>Not sharp: focus on the test.</source>
+            <translation>Unscharf: auf die Probe scharf stellen.</translation>
+        </message>
+        <message>
+            <source>The stick is not in view.</source>
+            <translation>Der Stab ist nicht im Bild.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1: %n more</source>
+            <translation>
+                <numerusform>%1: noch %n</numerusform>
+                <numerusform>%1: noch %n</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1: no more</source>
+            <translation>%1: fertig</translation>
+        </message>
+        <message>
+            <source>Wait</source>
+            <translation>Warten</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <translation>Weiter</translation>
+        </message>
+        <message>
+            <source>End this film</source>
+            <translation>Diesen Film beenden</translation>
+        </message>
+        <message>
+            <source>Film now</source>
+            <translation>Jetzt filmen</translation>
+        </message>
+        <message>
+            <source>Next cup</source>
+            <translation>Nächster Becher</translation>
+        </message>
+        <message>
+            <source>To the bench</source>
+            <translation>Zum Tisch</translation>
+        </message>
+        <message>
+            <source>See that a lamp is mirrored in the paint. Lay one ribbon on it and take the stick away.</source>
+            <translation>Darauf achten, dass sich eine Lampe in der Farbe spiegelt. Ein Band darauf legen und den Stab wegnehmen.</translation>
+        </message>
+        <message>
+            <source>Put the paint down in one go, as much every time, and take the hand away.</source>
+            <translation>Die Farbe in einem Zug absetzen, jedes Mal gleich viel, und die Hand wegnehmen.</translation>
+        </message>
+        <message>
+            <source>No ruler is made out: lay one with millimetres beside it, or leave the camera where it is for every cup.</source>
+            <translation>Kein Lineal zu erkennen: eines mit Millimetern daneben legen oder die Kamera für alle Becher stehen lassen.</translation>
         </message>
     </context>
     <context>
@@ -3351,12 +3740,16 @@
             <translation>spricht dagegen</translation>
         </message>
         <message>
-            <source>'%1' is no number.</source>
+            <source>&apos;%1&apos; is no number.</source>
             <translation>„%1“ ist keine Zahl.</translation>
         </message>
         <message>
             <source>%1: %2</source>
             <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>1 paint to %1 additive</source>
+            <translation>1 Farbe auf %1 Fließmittel</translation>
         </message>
     </context>
     <context>
@@ -3397,11 +3790,11 @@
             <translation>Erst eine Farbe dazunehmen, oder die vom Tisch.</translation>
         </message>
         <message>
-            <source>'%1' is no number.</source>
+            <source>&apos;%1&apos; is no number.</source>
             <translation>„%1“ ist keine Zahl.</translation>
         </message>
         <message>
-            <source>'%1' is no whole number.</source>
+            <source>&apos;%1&apos; is no whole number.</source>
             <translation>„%1“ ist keine ganze Zahl.</translation>
         </message>
         <message>
@@ -3553,6 +3946,10 @@
             <source>%1 (%2): %3, %4</source>
             <translation>%1 (%2): %3, %4</translation>
         </message>
+        <message>
+            <source>By its own flow a usual cup, %1 of it medium, starts %2 times as thick as with the last batch (%3 to %4).</source>
+            <translation>Durch seinen eigenen Fluss ist ein üblicher Becher, zu %1 Medium, am Anfang %2-mal so dick wie mit dem letzten Ansatz (%3 bis %4).</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::PrintRoom</name>
@@ -3649,179 +4046,6 @@
         <message>
             <source>To the bench</source>
             <translation>Zum Tisch</translation>
-        </message>
-    </context>
-    <context>
-        <name>flowkin::FilmStand</name>
-        <message>
-            <source>%1: %2</source>
-            <translation>%1: %2</translation>
-        </message>
-        <message>
-            <source>The folder of films is full; close old sessions.</source>
-            <translation>Der Ordner der Filme ist voll; alte Sitzungen schließen.</translation>
-        </message>
-        <message>
-            <source>Stopped</source>
-            <translation>Angehalten</translation>
-        </message>
-        <message>
-            <source>No picture</source>
-            <translation>Kein Bild</translation>
-        </message>
-        <message>
-            <source>Test runs</source>
-            <translation>Probe läuft</translation>
-        </message>
-        <message>
-            <source>Filming</source>
-            <translation>Filmt</translation>
-        </message>
-        <message>
-            <source>No cup yet</source>
-            <translation>Noch kein Becher</translation>
-        </message>
-        <message>
-            <source>Ready</source>
-            <translation>Bereit</translation>
-        </message>
-        <message>
-            <source>Measuring</source>
-            <translation>Misst</translation>
-        </message>
-        <message>
-            <source>Enough films</source>
-            <translation>Genug Filme</translation>
-        </message>
-        <message>
-            <source>Name the base coat on the bench first.</source>
-            <translation>Zuerst die Grundfarbe auf dem Tisch benennen.</translation>
-        </message>
-        <message>
-            <source>Hold the stick still until it only drips.</source>
-            <translation>Den Stab still halten, bis es nur noch tropft.</translation>
-        </message>
-        <message>
-            <source>Leave it alone until the paint is smooth.</source>
-            <translation>In Ruhe lassen, bis die Farbe glatt ist.</translation>
-        </message>
-        <message>
-            <source>Leave it alone for ten seconds.</source>
-            <translation>Zehn Sekunden in Ruhe lassen.</translation>
-        </message>
-        <message>
-            <source>Stand the stick in the paint, lift it straight up, hold it.</source>
-            <translation>Den Stab in die Farbe stellen, gerade hochheben, halten.</translation>
-        </message>
-        <message>
-            <source>The picture stands still; look after the camera.</source>
-            <translation>Das Bild steht still; nach der Kamera sehen.</translation>
-        </message>
-        <message>
-            <source>More light.</source>
-            <translation>Mehr Licht.</translation>
-        </message>
-        <message>
-            <source>Too bright: turn the lamp away.</source>
-            <translation>Zu hell: die Lampe wegdrehen.</translation>
-        </message>
-        <message>
-            <source>The camera is slow; more light makes it faster.</source>
-            <translation>Die Kamera ist langsam; mehr Licht macht sie schneller.</translation>
-        </message>
-        <message>
-            <source>Hold still: the whole picture moves.</source>
-            <translation>Still halten: das ganze Bild bewegt sich.</translation>
-        </message>
-        <message>
-            <source>Not sharp: focus on the test.</source>
-            <translation>Unscharf: auf die Probe scharf stellen.</translation>
-        </message>
-        <message>
-            <source>The stick is not in view.</source>
-            <translation>Der Stab ist nicht im Bild.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%1: %n more</source>
-            <translation>
-                <numerusform>%1: noch %n</numerusform>
-                <numerusform>%1: noch %n</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>%1: no more</source>
-            <translation>%1: fertig</translation>
-        </message>
-        <message>
-            <source>Wait</source>
-            <translation>Warten</translation>
-        </message>
-        <message>
-            <source>Go on</source>
-            <translation>Weiter</translation>
-        </message>
-        <message>
-            <source>End this film</source>
-            <translation>Diesen Film beenden</translation>
-        </message>
-        <message>
-            <source>Film now</source>
-            <translation>Jetzt filmen</translation>
-        </message>
-        <message>
-            <source>Next cup</source>
-            <translation>Nächster Becher</translation>
-        </message>
-        <message>
-            <source>To the bench</source>
-            <translation>Zum Tisch</translation>
-        </message>
-        <message>
-            <source>See that a lamp is mirrored in the paint. Lay one ribbon on it and take the stick away.</source>
-            <translation>Darauf achten, dass sich eine Lampe in der Farbe spiegelt. Ein Band darauf legen und den Stab wegnehmen.</translation>
-        </message>
-        <message>
-            <source>Put the paint down in one go, as much every time, and take the hand away.</source>
-            <translation>Die Farbe in einem Zug absetzen, jedes Mal gleich viel, und die Hand wegnehmen.</translation>
-        </message>
-        <message>
-            <source>No ruler is made out: lay one with millimetres beside it, or leave the camera where it is for every cup.</source>
-            <translation>Kein Lineal zu erkennen: eines mit Millimetern daneben legen oder die Kamera für alle Becher stehen lassen.</translation>
-        </message>
-    </context>
-    <context>
-        <name>PageSight</name>
-        <message>
-            <source>Save as %1</source>
-            <translation>Als %1 speichern</translation>
-        </message>
-        <message>
-            <source>Page before</source>
-            <translation>Seite davor</translation>
-        </message>
-        <message>
-            <source>Next page</source>
-            <translation>Nächste Seite</translation>
-        </message>
-        <message>
-            <source>Whole page</source>
-            <translation>Ganze Seite</translation>
-        </message>
-        <message>
-            <source>Larger</source>
-            <translation>Größer</translation>
-        </message>
-        <message>
-            <source>Put it away</source>
-            <translation>Weglegen</translation>
-        </message>
-        <message>
-            <source>Page %1 of %2</source>
-            <translation>Seite %1 von %2</translation>
-        </message>
-        <message>
-            <source>The page as it will be printed</source>
-            <translation>Die Seite, wie sie gedruckt wird</translation>
         </message>
     </context>
     <context>
@@ -4141,126 +4365,6 @@
         <message>
             <source>%1 on a cm², half larger than %2 mm</source>
             <translation>%1 je cm², die Hälfte größer als %2 mm</translation>
-        </message>
-    </context>
-    <context>
-        <name>CellPhoto</name>
-        <message>
-            <source>First photo of cells</source>
-            <translation>Erstes Foto von Zellen</translation>
-        </message>
-        <message>
-            <source>Second photo of cells</source>
-            <translation>Zweites Foto von Zellen</translation>
-        </message>
-        <message>
-            <source>Photos (%1)</source>
-            <translation>Fotos (%1)</translation>
-        </message>
-        <message>
-            <source>All files (%1)</source>
-            <translation>Alle Dateien (%1)</translation>
-        </message>
-        <message>
-            <source>Another photo …</source>
-            <translation>Anderes Foto …</translation>
-        </message>
-        <message>
-            <source>Choose the photo …</source>
-            <translation>Foto wählen …</translation>
-        </message>
-        <message>
-            <source>Put it away</source>
-            <translation>Weglegen</translation>
-        </message>
-        <message>
-            <source>Pointed length (mm)</source>
-            <translation>Gezeigte Länge (mm)</translation>
-        </message>
-        <message>
-            <source>Length between the two ends, millimetres</source>
-            <translation>Länge zwischen den beiden Enden, Millimeter</translation>
-        </message>
-        <message>
-            <source>Or a pixel (mm)</source>
-            <translation>Oder ein Pixel (mm)</translation>
-        </message>
-        <message>
-            <source>Size of a pixel, millimetres</source>
-            <translation>Größe eines Pixels, Millimeter</translation>
-        </message>
-        <message>
-            <source>How many cells there are of each size</source>
-            <translation>Wie viele Zellen es von jeder Größe gibt</translation>
-        </message>
-        <message>
-            <source>Cells by diameter, up to so many millimetres</source>
-            <translation>Zellen nach Durchmesser, bis zu so vielen Millimetern</translation>
-        </message>
-        <message>
-            <source>Write it down with this photo</source>
-            <translation>Mit diesem Foto aufschreiben</translation>
-        </message>
-    </context>
-    <context>
-        <name>CellTable</name>
-        <message>
-            <source>Photos of the run-down, from straight above: the cells on them are counted. A second one lets two activators be compared.</source>
-            <translation>Fotos vom Ablauf, senkrecht von oben: Die Zellen darauf werden gezählt. Mit einem zweiten lassen sich zwei Aktivatoren vergleichen.</translation>
-        </message>
-    </context>
-    <context>
-        <name>flowkin::CellRoom</name>
-        <message>
-            <source>'%1' is no length above 0.</source>
-            <translation>„%1“ ist keine Länge über 0.</translation>
-        </message>
-        <message>
-            <source>The two ends lie too close together for a scale.</source>
-            <translation>Die beiden Enden liegen für einen Maßstab zu nah beieinander.</translation>
-        </message>
-        <message>
-            <source>Counting …</source>
-            <translation>Wird gezählt …</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n whole cell(s) on %1 cm²</source>
-            <translation>
-                <numerusform>%n ganze Zelle auf %1 cm²</numerusform>
-                <numerusform>%n ganze Zellen auf %1 cm²</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Eight of ten lie between %1 and %2 mm.</source>
-            <translation>Acht von zehn liegen zwischen %1 und %2 mm.</translation>
-        </message>
-        <message>
-            <source>Scale: %1 mm to a pixel, good to %2.</source>
-            <translation>Maßstab: %1 mm je Pixel, auf %2 genau.</translation>
-        </message>
-        <message>
-            <source>Point at both ends of something of known length, or write the size of a pixel.</source>
-            <translation>Auf beide Enden von etwas bekannter Länge zeigen oder die Größe eines Pixels schreiben.</translation>
-        </message>
-        <message>
-            <source>The second has more cells:</source>
-            <translation>Das zweite hat mehr Zellen:</translation>
-        </message>
-        <message>
-            <source>The second has fewer cells:</source>
-            <translation>Das zweite hat weniger Zellen:</translation>
-        </message>
-        <message>
-            <source>They are alike:</source>
-            <translation>Sie sind gleich:</translation>
-        </message>
-        <message>
-            <source>These photos cannot tell which has more:</source>
-            <translation>Diese Fotos sagen nicht, welches mehr hat:</translation>
-        </message>
-        <message>
-            <source>%1 times as many (%2 to %3), %4 times as large (%5 to %6).</source>
-            <translation>%1-mal so viele (%2 bis %3), %4-mal so groß (%5 bis %6).</translation>
         </message>
     </context>
 </TS>

@@ -45,6 +45,84 @@
         </message>
     </context>
     <context>
+        <name>CellPhoto</name>
+        <message>
+            <source>First photo of cells</source>
+            <translation>Première photo de cellules</translation>
+        </message>
+        <message>
+            <source>Second photo of cells</source>
+            <translation>Deuxième photo de cellules</translation>
+        </message>
+        <message>
+            <source>Photos (%1)</source>
+            <translation>Photos (%1)</translation>
+        </message>
+        <message>
+            <source>All files (%1)</source>
+            <translation>Tous les fichiers (%1)</translation>
+        </message>
+        <message>
+            <source>Another photo …</source>
+            <translation>Une autre photo …</translation>
+        </message>
+        <message>
+            <source>Choose the photo …</source>
+            <translation>Choisir la photo …</translation>
+        </message>
+        <message>
+            <source>Put it away</source>
+            <translation>Ranger</translation>
+        </message>
+        <message>
+            <source>Pointed length (mm)</source>
+            <translation>Longueur pointée (mm)</translation>
+        </message>
+        <message>
+            <source>Length between the two ends, millimetres</source>
+            <translation>Longueur entre les deux bouts, millimètres</translation>
+        </message>
+        <message>
+            <source>Or a pixel (mm)</source>
+            <translation>Ou un pixel (mm)</translation>
+        </message>
+        <message>
+            <source>Size of a pixel, millimetres</source>
+            <translation>Taille d’un pixel, millimètres</translation>
+        </message>
+        <message>
+            <source>How many cells there are of each size</source>
+            <translation>Combien de cellules de chaque taille</translation>
+        </message>
+        <message>
+            <source>Cells by diameter, up to so many millimetres</source>
+            <translation>Cellules par diamètre, jusqu’à tant de millimètres</translation>
+        </message>
+        <message>
+            <source>Write it down with this photo</source>
+            <translation>Le noter avec cette photo</translation>
+        </message>
+        <message>
+            <source>Only x, y, width, height (px)</source>
+            <translation>Seulement x, y, largeur, hauteur (px)</translation>
+        </message>
+        <message>
+            <source>Part of the photo that counts: x, y, width, height, pixels</source>
+            <translation>Partie de la photo qui compte : x, y, largeur, hauteur, pixels</translation>
+        </message>
+        <message>
+            <source>Point at a part</source>
+            <translation>Pointer une partie</translation>
+        </message>
+    </context>
+    <context>
+        <name>CellTable</name>
+        <message>
+            <source>Photos of the run-down, from straight above: the cells on them are counted. A second one lets two activators be compared.</source>
+            <translation>Photos de la coulure, prises bien d’aplomb : les cellules y sont comptées. Une deuxième permet de comparer deux activateurs.</translation>
+        </message>
+    </context>
+    <context>
         <name>ClipsScreen</name>
         <message>
             <source>Clips</source>
@@ -63,7 +141,7 @@
             <translation>Tous les fichiers (*)</translation>
         </message>
         <message>
-            <source>Folder that the phone's clips arrive in</source>
+            <source>Folder that the phone&apos;s clips arrive in</source>
             <translation>Dossier où arrivent les clips du téléphone</translation>
         </message>
         <message>
@@ -229,6 +307,18 @@
             <source>Take it off the bench</source>
             <translation>Retirer de l’établi</translation>
         </message>
+        <message>
+            <source>Code of the label</source>
+            <translation>Code de l’étiquette</translation>
+        </message>
+        <message>
+            <source>scan or paste it, then Enter</source>
+            <translation>scanner ou coller, puis Entrée</translation>
+        </message>
+        <message>
+            <source>From a label</source>
+            <translation>D’une étiquette</translation>
+        </message>
     </context>
     <context>
         <name>CurvesScreen</name>
@@ -245,7 +335,7 @@
             <translation>Que tracer</translation>
         </message>
         <message>
-            <source>the cup's path</source>
+            <source>the cup&apos;s path</source>
             <translation>le chemin du gobelet</translation>
         </message>
         <message>
@@ -659,6 +749,14 @@
             <source>What your pours teach</source>
             <translation>Ce qu’enseignent vos coulées</translation>
         </message>
+        <message>
+            <source>Additive to 1 paint</source>
+            <translation>Additif pour 1 de peinture</translation>
+        </message>
+        <message>
+            <source>Parts of additive to one part of paint</source>
+            <translation>Parts d’additif pour une part de peinture</translation>
+        </message>
     </context>
     <context>
         <name>LastLook</name>
@@ -720,6 +818,41 @@
         <message>
             <source>Print</source>
             <translation>Imprimer</translation>
+        </message>
+    </context>
+    <context>
+        <name>PageSight</name>
+        <message>
+            <source>Save as %1</source>
+            <translation>Enregistrer sous %1</translation>
+        </message>
+        <message>
+            <source>Page before</source>
+            <translation>Page précédente</translation>
+        </message>
+        <message>
+            <source>Next page</source>
+            <translation>Page suivante</translation>
+        </message>
+        <message>
+            <source>Whole page</source>
+            <translation>Page entière</translation>
+        </message>
+        <message>
+            <source>Larger</source>
+            <translation>Plus grand</translation>
+        </message>
+        <message>
+            <source>Put it away</source>
+            <translation>Ranger</translation>
+        </message>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>Page %1 sur %2</translation>
+        </message>
+        <message>
+            <source>The page as it will be printed</source>
+            <translation>La page telle qu’elle sera imprimée</translation>
         </message>
     </context>
     <context>
@@ -1048,6 +1181,22 @@
             <source>Inner height of the cup</source>
             <translation>Hauteur intérieure du gobelet</translation>
         </message>
+        <message>
+            <source>Its flow as tested, 1 = base coat</source>
+            <translation>Son écoulement testé, 1 = couche de base</translation>
+        </message>
+        <message>
+            <source>Flow of this batch as tested, 1 is the base coat</source>
+            <translation>Écoulement testé de ce lot, 1 est la couche de base</translation>
+        </message>
+        <message>
+            <source>Flow of the last batch</source>
+            <translation>Écoulement du lot précédent</translation>
+        </message>
+        <message>
+            <source>Flow of the last batch as tested, 1 is the base coat</source>
+            <translation>Écoulement testé du lot précédent, 1 est la couche de base</translation>
+        </message>
     </context>
     <context>
         <name>PrintScreen</name>
@@ -1076,7 +1225,7 @@
             <translation>D’un jour</translation>
         </message>
         <message>
-            <source>The journal's open day; choose another one there.</source>
+            <source>The journal&apos;s open day; choose another one there.</source>
             <translation>Le jour ouvert du journal ; choisissez-en un autre là-bas.</translation>
         </message>
         <message>
@@ -1637,7 +1786,7 @@
             <translation>Plus d’un ruban a été posé, ou quelque chose a remué ou traversé la peinture : filmer un ruban par clip et ne plus y toucher.</translation>
         </message>
         <message>
-            <source>No ribbon of paint was seen to fade: lay one on the paint's own surface, with a lamp or window mirrored in it, and film until it is gone.</source>
+            <source>No ribbon of paint was seen to fade: lay one on the paint&apos;s own surface, with a lamp or window mirrored in it, and film until it is gone.</source>
             <translation>Aucun ruban ne s’est effacé : en poser un sur la peinture, avec une lampe ou une fenêtre reflétée, et filmer jusqu’à ce qu’il disparaisse.</translation>
         </message>
         <message>
@@ -1681,7 +1830,7 @@
             <translation>Une partie du ruban reste : cette peinture est trop ferme pour s’étaler, l’assouplir d’abord.</translation>
         </message>
         <message>
-            <source>Parts of the surface level at very different speeds: look for a hand's shadow, a crooked ribbon or a skin.</source>
+            <source>Parts of the surface level at very different speeds: look for a hand&apos;s shadow, a crooked ribbon or a skin.</source>
             <translation>Des parties de la surface s’étalent à des vitesses très différentes : chercher une ombre de main, un ruban de travers ou une peau.</translation>
         </message>
         <message>
@@ -1713,7 +1862,7 @@
             <translation>La caméra montre une image figée ; la débrancher et la rebrancher.</translation>
         </message>
         <message>
-            <source>The camera's clock jumped; film the test again.</source>
+            <source>The camera&apos;s clock jumped; film the test again.</source>
             <translation>L’horloge de la caméra a sauté ; refilmer l’essai.</translation>
         </message>
         <message>
@@ -1821,7 +1970,7 @@
             <translation>L’image est floue ou vide. Mettre au point sur le carreau et refilmer.</translation>
         </message>
         <message>
-            <source>The picture is blurred: bring the paint's surface into focus, wipe the lens, and film it again.</source>
+            <source>The picture is blurred: bring the paint&apos;s surface into focus, wipe the lens, and film it again.</source>
             <translation>L’image est floue : mettre au point sur la surface, essuyer l’objectif, refilmer.</translation>
         </message>
         <message>
@@ -1869,7 +2018,7 @@
             <translation>La flaque n’est presque jamais vue entière : sortir main et seringue dès la dépose et filmer dix secondes.</translation>
         </message>
         <message>
-            <source>The puddle is not round: film from straight above on a level, clean tile, with nothing in the paint's way.</source>
+            <source>The puddle is not round: film from straight above on a level, clean tile, with nothing in the paint&apos;s way.</source>
             <translation>La flaque n’est pas ronde : filmer d’en haut, carreau propre et de niveau, rien sur le chemin.</translation>
         </message>
         <message>
@@ -1889,7 +2038,7 @@
             <translation>La flaque ralentit plus qu’elle ne devrait : elle va peut-être s’arrêter, le rapport est moins sûr.</translation>
         </message>
         <message>
-            <source>The puddle spreads further on one side than on another: clean the tile, keep things out of the paint's way, and film again.</source>
+            <source>The puddle spreads further on one side than on another: clean the tile, keep things out of the paint&apos;s way, and film again.</source>
             <translation>La flaque s’étend plus d’un côté : nettoyer le carreau, dégager le chemin, refilmer.</translation>
         </message>
         <message>
@@ -1917,7 +2066,7 @@
             <translation>Le ruban disparaît en quelques images : peinture trop liquide à cette cadence, prendre la flaque ou le ralenti.</translation>
         </message>
         <message>
-            <source>The ribbon's fading is ragged, so the result is rough: more light or a steadier camera helps.</source>
+            <source>The ribbon&apos;s fading is ragged, so the result is rough: more light or a steadier camera helps.</source>
             <translation>L’effacement est irrégulier, le résultat approximatif : plus de lumière ou une caméra plus stable aide.</translation>
         </message>
         <message>
@@ -1925,7 +2074,7 @@
             <translation>La température de la pièce est entre -20 et 60 degrés Celsius.</translation>
         </message>
         <message>
-            <source>The size of the camera's pictures changed; film the test again.</source>
+            <source>The size of the camera&apos;s pictures changed; film the test again.</source>
             <translation>La taille des images a changé ; refilmer l’essai.</translation>
         </message>
         <message>
@@ -1961,7 +2110,7 @@
             <translation>La cible d’un gobelet est entre 0,2 et 5.</translation>
         </message>
         <message>
-            <source>The thinner's own ratio must lie between 0.00001 and 100.</source>
+            <source>The thinner&apos;s own ratio must lie between 0.00001 and 100.</source>
             <translation>Le rapport du diluant est entre 0,00001 et 100.</translation>
         </message>
         <message>
@@ -2113,35 +2262,35 @@
             <translation>%1 °C dans la pièce</translation>
         </message>
         <message>
-            <source>%1 °C; %2 to %3 are the usual room, below %4 the binder's lowest film-forming temperature is near</source>
+            <source>%1 °C; %2 to %3 are the usual room, below %4 the binder&apos;s lowest film-forming temperature is near</source>
             <translation>%1 °C ; la pièce usuelle a %2 à %3, sous %4 la température minimale de formation du film est proche</translation>
         </message>
         <message>
-            <source>'%1' %2 (%3 to %4), aimed at %5</source>
+            <source>&apos;%1&apos; %2 (%3 to %4), aimed at %5</source>
             <translation>« %1 » %2 (%3 à %4), visé %5</translation>
         </message>
         <message>
-            <source>'%1' and '%2' a factor of %3 apart</source>
+            <source>&apos;%1&apos; and &apos;%2&apos; a factor of %3 apart</source>
             <translation>« %1 » et « %2 » à un facteur %3 l’un de l’autre</translation>
         </message>
         <message>
-            <source>'%1' flows %2 times as slowly as '%3', both against what they aim at: where they meet, one may sink or slide.</source>
+            <source>&apos;%1&apos; flows %2 times as slowly as &apos;%3&apos;, both against what they aim at: where they meet, one may sink or slide.</source>
             <translation>« %1 » coule %2 fois plus lentement que « %3 », chacun rapporté à son but : là où ils se touchent, l’un peut s’enfoncer ou glisser.</translation>
         </message>
         <message>
-            <source>'%1' holds much more added water than '%2': it dries later and thinner, and parts that dry at another rate are told to pull cracks open.</source>
+            <source>&apos;%1&apos; holds much more added water than &apos;%2&apos;: it dries later and thinner, and parts that dry at another rate are told to pull cracks open.</source>
             <translation>« %1 » contient bien plus d’eau ajoutée que « %2 » : il sèche plus tard et plus mince, et des parties qui sèchent à un autre rythme ouvriraient des fissures.</translation>
         </message>
         <message>
-            <source>'%1' is an ink and may start thinner than the base coat: it then takes body, not water.</source>
+            <source>&apos;%1&apos; is an ink and may start thinner than the base coat: it then takes body, not water.</source>
             <translation>« %1 » est une encre et peut démarrer plus fluide que la couche de base : il lui faut alors du corps, pas d’eau.</translation>
         </message>
         <message>
-            <source>'%1' is more than half a year old: smell it, strain it, and test its flow anew before it counts.</source>
+            <source>&apos;%1&apos; is more than half a year old: smell it, strain it, and test its flow anew before it counts.</source>
             <translation>« %1 » a plus de six mois : sentez-le, filtrez-le et retestez son écoulement avant de compter dessus.</translation>
         </message>
         <message>
-            <source>'%1': its share must be above %2.</source>
+            <source>&apos;%1&apos;: its share must be above %2.</source>
             <translation>« %1 » : sa part doit être supérieure à %2.</translation>
         </message>
         <message>
@@ -2177,7 +2326,7 @@
             <translation>Un nom compte au plus 200 octets.</translation>
         </message>
         <message>
-            <source>A price needs the container's volume above 0 and an amount of 0 or more.</source>
+            <source>A price needs the container&apos;s volume above 0 and an amount of 0 or more.</source>
             <translation>Un prix demande un contenant au-dessus de 0 et un montant de 0 ou plus.</translation>
         </message>
         <message>
@@ -2233,11 +2382,11 @@
             <translation>Il a reposé : remuez avant de couler.</translation>
         </message>
         <message>
-            <source>It is %1 °C colder than the base coat was; its flow will change as it comes to the room's temperature.</source>
+            <source>It is %1 °C colder than the base coat was; its flow will change as it comes to the room&apos;s temperature.</source>
             <translation>Il est %1 °C plus froid que ne l’était la couche de base ; son écoulement changera jusqu’à la température de la pièce.</translation>
         </message>
         <message>
-            <source>It is %1 °C warmer than the base coat was; its flow will change as it comes to the room's temperature.</source>
+            <source>It is %1 °C warmer than the base coat was; its flow will change as it comes to the room&apos;s temperature.</source>
             <translation>Il est %1 °C plus chaud que ne l’était la couche de base ; son écoulement changera jusqu’à la température de la pièce.</translation>
         </message>
         <message>
@@ -2501,7 +2650,7 @@
             <translation>Résine et durcisseur non durcis peuvent rendre la peau allergique à vie ; les gants minces protègent peu. Suivez la fiche et demandez les gants qu’elle nomme.</translation>
         </message>
         <message>
-            <source>Varnish or resin not before this day, and only if it feels hard and cool no more; the varnish's own sheet decides.</source>
+            <source>Varnish or resin not before this day, and only if it feels hard and cool no more; the varnish&apos;s own sheet decides.</source>
             <translation>Vernis ou résine pas avant ce jour, et seulement si c’est dur et n’est plus frais ; la fiche du vernis décide.</translation>
         </message>
         <message>
@@ -2657,7 +2806,7 @@
             <translation>vernis du médium</translation>
         </message>
         <message>
-            <source>A cup's inner diameters and height must lie between 5 and 2000 mm.</source>
+            <source>A cup&apos;s inner diameters and height must lie between 5 and 2000 mm.</source>
             <translation>Les diamètres intérieurs et la hauteur d’un gobelet doivent se situer entre 5 et 2000 mm.</translation>
         </message>
         <message>
@@ -2861,7 +3010,7 @@
             <translation>L’échelle doit être entre 0,0001 et 10 mm par pixel.</translation>
         </message>
         <message>
-            <source>The scale's uncertainty must lie between 0 and 0.5.</source>
+            <source>The scale&apos;s uncertainty must lie between 0 and 0.5.</source>
             <translation>L’incertitude de l’échelle doit être entre 0 et 0,5.</translation>
         </message>
         <message>
@@ -2881,8 +3030,32 @@
             <translation>Seulement %1 cellules fermées trouvées, il en faut %2 ; montrer un plus grand morceau, ou s’approcher si elles sont minuscules.</translation>
         </message>
         <message>
-            <source>'%1' is no picture that can be read; save it as JPEG or PNG.</source>
+            <source>&apos;%1&apos; is no picture that can be read; save it as JPEG or PNG.</source>
             <translation>« %1 » n’est pas une image lisible ; l’enregistrer en JPEG ou PNG.</translation>
+        </message>
+        <message>
+            <source>This label is of pouring medium, which is no cup on the bench.</source>
+            <translation>Cette étiquette est celle d’un médium de coulage, qui n’est pas un gobelet de l’établi.</translation>
+        </message>
+        <message>
+            <source>The label&apos;s role is not known to this program.</source>
+            <translation>Ce programme ne connaît pas le rôle indiqué sur l’étiquette.</translation>
+        </message>
+        <message>
+            <source>The label tells of more water than there is in the cup.</source>
+            <translation>L’étiquette indique plus d’eau qu’il n’y a dans le gobelet.</translation>
+        </message>
+        <message>
+            <source>A ratio must be above 0.</source>
+            <translation>Un rapport doit être supérieur à 0.</translation>
+        </message>
+        <message>
+            <source>This medium flows faster than the base coat. A thin paint mixed with it may start too thin: add body, not water.</source>
+            <translation>Ce médium coule plus vite que la couche de base. Une peinture fluide mélangée avec lui peut être trop fluide dès le départ : ajouter du corps, pas de l’eau.</translation>
+        </message>
+        <message>
+            <source>4:1 and 3:1 are both in use and it matters little which; what matters is to keep to one. Parts by volume and by weight are not the same.</source>
+            <translation>4:1 et 3:1 sont tous deux en usage et le choix importe peu ; l’important est de s’y tenir. Les parts en volume et en poids ne sont pas les mêmes.</translation>
         </message>
     </context>
     <context>
@@ -2986,7 +3159,7 @@
             <translation>Une quantité est un nombre, par exemple %1.</translation>
         </message>
         <message>
-            <source>What is wanted is a number, 1 for the base coat's own flow.</source>
+            <source>What is wanted is a number, 1 for the base coat&apos;s own flow.</source>
             <translation>La valeur voulue est un nombre, 1 pour l’écoulement de la couche de base.</translation>
         </message>
         <message>
@@ -2997,11 +3170,23 @@
             <source>say later</source>
             <translation>dire plus tard</translation>
         </message>
+        <message>
+            <source>This is not the whole code of a label. Read it again; a hand scanner must be set to the keyboard that is in use.</source>
+            <translation>Ce n’est pas le code complet d’une étiquette. Le relire ; un lecteur à main doit être réglé sur le clavier utilisé.</translation>
+        </message>
+        <message>
+            <source>Mixed on %1.</source>
+            <translation>Mélangé le %1.</translation>
+        </message>
+        <message>
+            <source>%1 of water is in it besides; it is written down as added.</source>
+            <translation>S’y ajoutent %1 d’eau, déjà dedans, notés comme ajoutés.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::Camera</name>
         <message>
-            <source>the camera's own choice</source>
+            <source>the camera&apos;s own choice</source>
             <translation>au choix de la caméra</translation>
         </message>
         <message>
@@ -3021,7 +3206,7 @@
             <translation>La caméra n’envoie plus d’images ; vérifier son câble. Le filmage reprend dès qu’elle revient.</translation>
         </message>
         <message>
-            <source>Waiting for the camera's first picture …</source>
+            <source>Waiting for the camera&apos;s first picture …</source>
             <translation>En attente de la première image …</translation>
         </message>
         <message>
@@ -3043,8 +3228,74 @@
     <context>
         <name>flowkin::CameraWorker</name>
         <message>
-            <source>This camera's pictures cannot be read; choose another size in the settings.</source>
+            <source>This camera&apos;s pictures cannot be read; choose another size in the settings.</source>
             <translation>Les images de cette caméra sont illisibles ; choisir une autre taille dans les réglages.</translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::CellRoom</name>
+        <message>
+            <source>&apos;%1&apos; is no length above 0.</source>
+            <translation>« %1 » n’est pas une longueur supérieure à 0.</translation>
+        </message>
+        <message>
+            <source>The two ends lie too close together for a scale.</source>
+            <translation>Les deux bouts sont trop proches pour une échelle.</translation>
+        </message>
+        <message>
+            <source>Counting …</source>
+            <translation>Comptage …</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n whole cell(s) on %1 cm²</source>
+            <translation>
+                <numerusform>%n cellule entière sur %1 cm²</numerusform>
+                <numerusform>%n cellules entières sur %1 cm²</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Eight of ten lie between %1 and %2 mm.</source>
+            <translation>Huit sur dix sont entre %1 et %2 mm.</translation>
+        </message>
+        <message>
+            <source>Scale: %1 mm to a pixel, good to %2.</source>
+            <translation>Échelle : %1 mm par pixel, à %2 près.</translation>
+        </message>
+        <message>
+            <source>Point at both ends of something of known length, or write the size of a pixel.</source>
+            <translation>Pointer les deux bouts d’une longueur connue, ou écrire la taille d’un pixel.</translation>
+        </message>
+        <message>
+            <source>The second has more cells:</source>
+            <translation>La deuxième a plus de cellules :</translation>
+        </message>
+        <message>
+            <source>The second has fewer cells:</source>
+            <translation>La deuxième a moins de cellules :</translation>
+        </message>
+        <message>
+            <source>They are alike:</source>
+            <translation>Elles se valent :</translation>
+        </message>
+        <message>
+            <source>These photos cannot tell which has more:</source>
+            <translation>Ces photos ne disent pas laquelle en a plus :</translation>
+        </message>
+        <message>
+            <source>%1 times as many (%2 to %3), %4 times as large (%5 to %6).</source>
+            <translation>%1 fois autant (%2 à %3), %4 fois la taille (%5 à %6).</translation>
+        </message>
+        <message>
+            <source>A part is four whole numbers: x, y, width, height.</source>
+            <translation>Une partie est donnée par quatre nombres entiers : x, y, largeur, hauteur.</translation>
+        </message>
+        <message>
+            <source>This part does not lie on the photo.</source>
+            <translation>Cette partie ne se trouve pas sur la photo.</translation>
+        </message>
+        <message>
+            <source>Point at two opposite corners of the part.</source>
+            <translation>Pointer deux coins opposés de la partie.</translation>
         </message>
     </context>
     <context>
@@ -3193,6 +3444,144 @@
         <message>
             <source>measured</source>
             <translation>mesuré</translation>
+        </message>
+    </context>
+    <context>
+        <name>flowkin::FilmStand</name>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1 : %2</translation>
+        </message>
+        <message>
+            <source>The folder of films is full; close old sessions.</source>
+            <translation>Le dossier des films est plein ; fermez d’anciennes séances.</translation>
+        </message>
+        <message>
+            <source>Stopped</source>
+            <translation>Arrêté</translation>
+        </message>
+        <message>
+            <source>No picture</source>
+            <translation>Pas d’image</translation>
+        </message>
+        <message>
+            <source>Test runs</source>
+            <translation>Essai en cours</translation>
+        </message>
+        <message>
+            <source>Filming</source>
+            <translation>Filme</translation>
+        </message>
+        <message>
+            <source>No cup yet</source>
+            <translation>Pas encore de gobelet</translation>
+        </message>
+        <message>
+            <source>Ready</source>
+            <translation>Prêt</translation>
+        </message>
+        <message>
+            <source>Measuring</source>
+            <translation>Mesure</translation>
+        </message>
+        <message>
+            <source>Enough films</source>
+            <translation>Assez de films</translation>
+        </message>
+        <message>
+            <source>Name the base coat on the bench first.</source>
+            <translation>Nommez d’abord la couche de base sur l’établi.</translation>
+        </message>
+        <message>
+            <source>Hold the stick still until it only drips.</source>
+            <translation>Tenez le bâton immobile jusqu’à ce qu’il ne fasse plus que goutter.</translation>
+        </message>
+        <message>
+            <source>Leave it alone until the paint is smooth.</source>
+            <translation>N’y touchez plus jusqu’à ce que la peinture soit lisse.</translation>
+        </message>
+        <message>
+            <source>Leave it alone for ten seconds.</source>
+            <translation>N’y touchez plus pendant dix secondes.</translation>
+        </message>
+        <message>
+            <source>Stand the stick in the paint, lift it straight up, hold it.</source>
+            <translation>Posez le bâton dans la peinture, levez-le tout droit, tenez-le.</translation>
+        </message>
+        <message>
+            <source>The picture stands still; look after the camera.</source>
+            <translation>L’image est figée ; vérifiez la caméra.</translation>
+        </message>
+        <message>
+            <source>More light.</source>
+            <translation>Plus de lumière.</translation>
+        </message>
+        <message>
+            <source>Too bright: turn the lamp away.</source>
+            <translation>Trop clair : détournez la lampe.</translation>
+        </message>
+        <message>
+            <source>The camera is slow; more light makes it faster.</source>
+            <translation>La caméra est lente ; plus de lumière l’accélère.</translation>
+        </message>
+        <message>
+            <source>Hold still: the whole picture moves.</source>
+            <translation>Ne bougez pas : toute l’image bouge.</translation>
+        </message>
+        <message>
+            <source>Not sharp: focus on the test.</source>
+            <translation>Flou : faites la mise au point sur l’essai.</translation>
+        </message>
+        <message>
+            <source>The stick is not in view.</source>
+            <translation>Le bâton n’est pas dans l’image.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1: %n more</source>
+            <translation>
+                <numerusform>%1 : encore %n</numerusform>
+                <numerusform>%1 : encore %n</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1: no more</source>
+            <translation>%1 : terminé</translation>
+        </message>
+        <message>
+            <source>Wait</source>
+            <translation>Attendre</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <translation>Continuer</translation>
+        </message>
+        <message>
+            <source>End this film</source>
+            <translation>Terminer ce film</translation>
+        </message>
+        <message>
+            <source>Film now</source>
+            <translation>Filmer maintenant</translation>
+        </message>
+        <message>
+            <source>Next cup</source>
+            <translation>Gobelet suivant</translation>
+        </message>
+        <message>
+            <source>To the bench</source>
+            <translation>À l’établi</translation>
+        </message>
+        <message>
+            <source>See that a lamp is mirrored in the paint. Lay one ribbon on it and take the stick away.</source>
+            <translation>Veiller à ce qu’une lampe se reflète dans la peinture. Y poser un ruban et retirer le bâtonnet.</translation>
+        </message>
+        <message>
+            <source>Put the paint down in one go, as much every time, and take the hand away.</source>
+            <translation>Déposer la peinture d’un seul coup, toujours la même quantité, et retirer la main.</translation>
+        </message>
+        <message>
+            <source>No ruler is made out: lay one with millimetres beside it, or leave the camera where it is for every cup.</source>
+            <translation>Aucune règle reconnue : en poser une millimétrée à côté, ou laisser la caméra en place pour tous les gobelets.</translation>
         </message>
     </context>
     <context>
@@ -3351,12 +3740,16 @@
             <translation>parle contre</translation>
         </message>
         <message>
-            <source>'%1' is no number.</source>
+            <source>&apos;%1&apos; is no number.</source>
             <translation>« %1 » n’est pas un nombre.</translation>
         </message>
         <message>
             <source>%1: %2</source>
             <translation>%1 : %2</translation>
+        </message>
+        <message>
+            <source>1 paint to %1 additive</source>
+            <translation>1 de peinture pour %1 d’additif</translation>
         </message>
     </context>
     <context>
@@ -3397,11 +3790,11 @@
             <translation>Ajoutez d’abord une couleur, ou prenez celles de l’établi.</translation>
         </message>
         <message>
-            <source>'%1' is no number.</source>
+            <source>&apos;%1&apos; is no number.</source>
             <translation>« %1 » n’est pas un nombre.</translation>
         </message>
         <message>
-            <source>'%1' is no whole number.</source>
+            <source>&apos;%1&apos; is no whole number.</source>
             <translation>« %1 » n’est pas un nombre entier.</translation>
         </message>
         <message>
@@ -3553,6 +3946,10 @@
             <source>%1 (%2): %3, %4</source>
             <translation>%1 (%2) : %3, %4</translation>
         </message>
+        <message>
+            <source>By its own flow a usual cup, %1 of it medium, starts %2 times as thick as with the last batch (%3 to %4).</source>
+            <translation>Par son propre écoulement, un gobelet usuel, à %1 de médium, commence %2 fois aussi épais qu’avec le lot précédent (%3 à %4).</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::PrintRoom</name>
@@ -3649,179 +4046,6 @@
         <message>
             <source>To the bench</source>
             <translation>À l’établi</translation>
-        </message>
-    </context>
-    <context>
-        <name>flowkin::FilmStand</name>
-        <message>
-            <source>%1: %2</source>
-            <translation>%1 : %2</translation>
-        </message>
-        <message>
-            <source>The folder of films is full; close old sessions.</source>
-            <translation>Le dossier des films est plein ; fermez d’anciennes séances.</translation>
-        </message>
-        <message>
-            <source>Stopped</source>
-            <translation>Arrêté</translation>
-        </message>
-        <message>
-            <source>No picture</source>
-            <translation>Pas d’image</translation>
-        </message>
-        <message>
-            <source>Test runs</source>
-            <translation>Essai en cours</translation>
-        </message>
-        <message>
-            <source>Filming</source>
-            <translation>Filme</translation>
-        </message>
-        <message>
-            <source>No cup yet</source>
-            <translation>Pas encore de gobelet</translation>
-        </message>
-        <message>
-            <source>Ready</source>
-            <translation>Prêt</translation>
-        </message>
-        <message>
-            <source>Measuring</source>
-            <translation>Mesure</translation>
-        </message>
-        <message>
-            <source>Enough films</source>
-            <translation>Assez de films</translation>
-        </message>
-        <message>
-            <source>Name the base coat on the bench first.</source>
-            <translation>Nommez d’abord la couche de base sur l’établi.</translation>
-        </message>
-        <message>
-            <source>Hold the stick still until it only drips.</source>
-            <translation>Tenez le bâton immobile jusqu’à ce qu’il ne fasse plus que goutter.</translation>
-        </message>
-        <message>
-            <source>Leave it alone until the paint is smooth.</source>
-            <translation>N’y touchez plus jusqu’à ce que la peinture soit lisse.</translation>
-        </message>
-        <message>
-            <source>Leave it alone for ten seconds.</source>
-            <translation>N’y touchez plus pendant dix secondes.</translation>
-        </message>
-        <message>
-            <source>Stand the stick in the paint, lift it straight up, hold it.</source>
-            <translation>Posez le bâton dans la peinture, levez-le tout droit, tenez-le.</translation>
-        </message>
-        <message>
-            <source>The picture stands still; look after the camera.</source>
-            <translation>L’image est figée ; vérifiez la caméra.</translation>
-        </message>
-        <message>
-            <source>More light.</source>
-            <translation>Plus de lumière.</translation>
-        </message>
-        <message>
-            <source>Too bright: turn the lamp away.</source>
-            <translation>Trop clair : détournez la lampe.</translation>
-        </message>
-        <message>
-            <source>The camera is slow; more light makes it faster.</source>
-            <translation>La caméra est lente ; plus de lumière l’accélère.</translation>
-        </message>
-        <message>
-            <source>Hold still: the whole picture moves.</source>
-            <translation>Ne bougez pas : toute l’image bouge.</translation>
-        </message>
-        <message>
-            <source>Not sharp: focus on the test.</source>
-            <translation>Flou : faites la mise au point sur l’essai.</translation>
-        </message>
-        <message>
-            <source>The stick is not in view.</source>
-            <translation>Le bâton n’est pas dans l’image.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%1: %n more</source>
-            <translation>
-                <numerusform>%1 : encore %n</numerusform>
-                <numerusform>%1 : encore %n</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>%1: no more</source>
-            <translation>%1 : terminé</translation>
-        </message>
-        <message>
-            <source>Wait</source>
-            <translation>Attendre</translation>
-        </message>
-        <message>
-            <source>Go on</source>
-            <translation>Continuer</translation>
-        </message>
-        <message>
-            <source>End this film</source>
-            <translation>Terminer ce film</translation>
-        </message>
-        <message>
-            <source>Film now</source>
-            <translation>Filmer maintenant</translation>
-        </message>
-        <message>
-            <source>Next cup</source>
-            <translation>Gobelet suivant</translation>
-        </message>
-        <message>
-            <source>To the bench</source>
-            <translation>À l’établi</translation>
-        </message>
-        <message>
-            <source>See that a lamp is mirrored in the paint. Lay one ribbon on it and take the stick away.</source>
-            <translation>Veiller à ce qu’une lampe se reflète dans la peinture. Y poser un ruban et retirer le bâtonnet.</translation>
-        </message>
-        <message>
-            <source>Put the paint down in one go, as much every time, and take the hand away.</source>
-            <translation>Déposer la peinture d’un seul coup, toujours la même quantité, et retirer la main.</translation>
-        </message>
-        <message>
-            <source>No ruler is made out: lay one with millimetres beside it, or leave the camera where it is for every cup.</source>
-            <translation>Aucune règle reconnue : en poser une millimétrée à côté, ou laisser la caméra en place pour tous les gobelets.</translation>
-        </message>
-    </context>
-    <context>
-        <name>PageSight</name>
-        <message>
-            <source>Save as %1</source>
-            <translation>Enregistrer sous %1</translation>
-        </message>
-        <message>
-            <source>Page before</source>
-            <translation>Page précédente</translation>
-        </message>
-        <message>
-            <source>Next page</source>
-            <translation>Page suivante</translation>
-        </message>
-        <message>
-            <source>Whole page</source>
-            <translation>Page entière</translation>
-        </message>
-        <message>
-            <source>Larger</source>
-            <translation>Plus grand</translation>
-        </message>
-        <message>
-            <source>Put it away</source>
-            <translation>Ranger</translation>
-        </message>
-        <message>
-            <source>Page %1 of %2</source>
-            <translation>Page %1 sur %2</translation>
-        </message>
-        <message>
-            <source>The page as it will be printed</source>
-            <translation>La page telle qu’elle sera imprimée</translation>
         </message>
     </context>
     <context>
@@ -4141,126 +4365,6 @@
         <message>
             <source>%1 on a cm², half larger than %2 mm</source>
             <translation>%1 par cm², la moitié plus grandes que %2 mm</translation>
-        </message>
-    </context>
-    <context>
-        <name>CellPhoto</name>
-        <message>
-            <source>First photo of cells</source>
-            <translation>Première photo de cellules</translation>
-        </message>
-        <message>
-            <source>Second photo of cells</source>
-            <translation>Deuxième photo de cellules</translation>
-        </message>
-        <message>
-            <source>Photos (%1)</source>
-            <translation>Photos (%1)</translation>
-        </message>
-        <message>
-            <source>All files (%1)</source>
-            <translation>Tous les fichiers (%1)</translation>
-        </message>
-        <message>
-            <source>Another photo …</source>
-            <translation>Une autre photo …</translation>
-        </message>
-        <message>
-            <source>Choose the photo …</source>
-            <translation>Choisir la photo …</translation>
-        </message>
-        <message>
-            <source>Put it away</source>
-            <translation>Ranger</translation>
-        </message>
-        <message>
-            <source>Pointed length (mm)</source>
-            <translation>Longueur pointée (mm)</translation>
-        </message>
-        <message>
-            <source>Length between the two ends, millimetres</source>
-            <translation>Longueur entre les deux bouts, millimètres</translation>
-        </message>
-        <message>
-            <source>Or a pixel (mm)</source>
-            <translation>Ou un pixel (mm)</translation>
-        </message>
-        <message>
-            <source>Size of a pixel, millimetres</source>
-            <translation>Taille d’un pixel, millimètres</translation>
-        </message>
-        <message>
-            <source>How many cells there are of each size</source>
-            <translation>Combien de cellules de chaque taille</translation>
-        </message>
-        <message>
-            <source>Cells by diameter, up to so many millimetres</source>
-            <translation>Cellules par diamètre, jusqu’à tant de millimètres</translation>
-        </message>
-        <message>
-            <source>Write it down with this photo</source>
-            <translation>Le noter avec cette photo</translation>
-        </message>
-    </context>
-    <context>
-        <name>CellTable</name>
-        <message>
-            <source>Photos of the run-down, from straight above: the cells on them are counted. A second one lets two activators be compared.</source>
-            <translation>Photos de la coulure, prises bien d’aplomb : les cellules y sont comptées. Une deuxième permet de comparer deux activateurs.</translation>
-        </message>
-    </context>
-    <context>
-        <name>flowkin::CellRoom</name>
-        <message>
-            <source>'%1' is no length above 0.</source>
-            <translation>« %1 » n’est pas une longueur supérieure à 0.</translation>
-        </message>
-        <message>
-            <source>The two ends lie too close together for a scale.</source>
-            <translation>Les deux bouts sont trop proches pour une échelle.</translation>
-        </message>
-        <message>
-            <source>Counting …</source>
-            <translation>Comptage …</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n whole cell(s) on %1 cm²</source>
-            <translation>
-                <numerusform>%n cellule entière sur %1 cm²</numerusform>
-                <numerusform>%n cellules entières sur %1 cm²</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Eight of ten lie between %1 and %2 mm.</source>
-            <translation>Huit sur dix sont entre %1 et %2 mm.</translation>
-        </message>
-        <message>
-            <source>Scale: %1 mm to a pixel, good to %2.</source>
-            <translation>Échelle : %1 mm par pixel, à %2 près.</translation>
-        </message>
-        <message>
-            <source>Point at both ends of something of known length, or write the size of a pixel.</source>
-            <translation>Pointer les deux bouts d’une longueur connue, ou écrire la taille d’un pixel.</translation>
-        </message>
-        <message>
-            <source>The second has more cells:</source>
-            <translation>La deuxième a plus de cellules :</translation>
-        </message>
-        <message>
-            <source>The second has fewer cells:</source>
-            <translation>La deuxième a moins de cellules :</translation>
-        </message>
-        <message>
-            <source>They are alike:</source>
-            <translation>Elles se valent :</translation>
-        </message>
-        <message>
-            <source>These photos cannot tell which has more:</source>
-            <translation>Ces photos ne disent pas laquelle en a plus :</translation>
-        </message>
-        <message>
-            <source>%1 times as many (%2 to %3), %4 times as large (%5 to %6).</source>
-            <translation>%1 fois autant (%2 à %3), %4 fois la taille (%5 à %6).</translation>
         </message>
     </context>
 </TS>

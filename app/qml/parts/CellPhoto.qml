@@ -45,6 +45,7 @@ Panel {
             spacing: Theme.gap
             BigButton { objectName: "cellsChoose" + card.side; strong: !card.there; text: card.there ? qsTr("Another photo …") : qsTr("Choose the photo …"); onClicked: choose.open() }
             BigButton { objectName: "cellsAway" + card.side; visible: card.there; text: qsTr("Put it away"); onClicked: card.room.putAway(card.side) }
+            BigButton { objectName: "cellsMark" + card.side; visible: card.there; text: qsTr("Point at a part"); checked: card.found["marking"]; onClicked: card.room.markPart(card.side) }
         }
         LivePicture {
             id: picture
@@ -65,6 +66,7 @@ Panel {
             spacing: Theme.gap
             Labelled { name: qsTr("Pointed length (mm)"); Field { objectName: "cellsLength" + card.side; width: parent.width; label: qsTr("Length between the two ends, millimetres"); inputMethodHints: Qt.ImhFormattedNumbersOnly; onEditingFinished: card.room.setLength(card.side, text) } }
             Labelled { name: qsTr("Or a pixel (mm)"); Field { objectName: "cellsPixel" + card.side; width: parent.width; label: qsTr("Size of a pixel, millimetres"); text: card.found["pixel"]; inputMethodHints: Qt.ImhFormattedNumbersOnly; onEditingFinished: if (text !== card.found["pixel"]) card.room.setPixel(card.side, text) } }
+            Labelled { wide: Theme.px(300); name: qsTr("Only x, y, width, height (px)"); Field { objectName: "cellsPart" + card.side; width: parent.width; label: qsTr("Part of the photo that counts: x, y, width, height, pixels"); text: card.found["part"]; onEditingFinished: if (text !== card.found["part"]) card.room.setPart(card.side, text) } }
         }
         Words { Layout.fillWidth: true; visible: card.there; text: card.found["scale"]; color: Theme.quiet }
         Words {

@@ -12,11 +12,35 @@ Popup {
     property int row: -1
     property string swatch
     property var values: ({})
+    property bool labelled: false
     readonly property list<string> swatches: ["#f4f2ea", "#191919", "#7d8083", "#b8322a", "#e0742f", "#e5b93c", "#4f8f4a", "#1f7a7a", "#2c5fa8", "#2f2f78", "#7a3f8c", "#c76a94", "#7a5234", "#cdb58f"]
 
     function edit(cupRow: int) {
         row = cupRow
-        values = board.form(cupRow)
+        labelled = false
+        fill(board.form(cupRow))
+        open()
+        nameField.forceActiveFocus()
+    }
+    function editLabel() {
+        row = -1
+        labelled = true
+        labelField.clear()
+        fill(board.form(-1))
+        open()
+        labelField.forceActiveFocus()
+    }
+    function take(read: var) {
+        if (read["trouble"]) {
+            wrong.text = read["trouble"]
+            labelField.selectAll()
+            return
+        }
+        fill(read)
+        nameField.forceActiveFocus()
+    }
+    function fill(form: var) {
+        values = form
         nameField.text = values["name"]
         roleChoice.currentIndex = values["role"]
         brandField.text = values["brand"]
@@ -27,8 +51,6 @@ Popup {
         reserveField.text = values["reserve"]
         thinnerChoice.currentIndex = values["thinner"]
         wrong.text = ""
-        open()
-        nameField.forceActiveFocus()
     }
     function keep() {
         wrong.text = board.keep(row, {
@@ -40,7 +62,8 @@ Popup {
             "volume": volumeField.text,
             "target": targetField.text,
             "reserve": reserveField.text,
-            "thinner": thinnerChoice.currentIndex
+            "thinner": thinnerChoice.currentIndex,
+            "water": values["water"] || 0
         })
         if (wrong.text.length === 0)
             close()
@@ -66,6 +89,9 @@ Popup {
                 columnSpacing: Theme.edge
                 rowSpacing: Theme.px(6)
 
+                Words { visible: sheet.labelled; text: qsTr("Code of the label") }
+                Field { id: labelField; objectName: "cupLabel"; visible: sheet.labelled; label: qsTr("Code of the label"); placeholderText: qsTr("scan or paste it, then Enter"); Layout.fillWidth: true; onAccepted: sheet.take(sheet.board.formOfLabel(text)) }
+                Words { visible: text.length > 0; Layout.fillWidth: true; Layout.columnSpan: parent.columns; objectName: "cupTold"; text: sheet.values["told"] || ""; color: Theme.quiet }
                 Words { text: qsTr("Name of the cup") }
                 Field { id: nameField; objectName: "cupName"; label: qsTr("Name of the cup"); Layout.fillWidth: true; onAccepted: sheet.keep() }
                 Words { text: qsTr("What it is") }
@@ -115,6 +141,7 @@ Popup {
             spacing: Theme.gap
             Words { id: wrong; objectName: "cupWrong"; width: parent.width; visible: text.length > 0; color: Theme.warm; font.bold: true; Accessible.role: Accessible.AlertMessage }
             BigButton { objectName: "cupKeep"; strong: true; text: qsTr("Put it on the bench"); onClicked: sheet.keep() }
+            BigButton { objectName: "cupFromLabel"; visible: sheet.row < 0 && !sheet.labelled; text: qsTr("From a label"); onClicked: sheet.editLabel() }
             BigButton { text: qsTr("Leave it"); onClicked: sheet.close() }
             BigButton { visible: sheet.row >= 0; text: qsTr("Take it off the bench"); onClicked: { sheet.board.remove(sheet.row); sheet.close() } }
         }

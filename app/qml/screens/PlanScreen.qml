@@ -208,6 +208,8 @@ ScrollPage {
         Labelled { name: qsTr("Cup, bottom (%1)").arg(screen.planner.lengthUnit); Field { objectName: "planCupBottom"; width: parent.width; label: qsTr("Inner diameter of the cup at the bottom"); text: screen.form["cupBottom"]; onEditingFinished: screen.planner.set("cupBottom", text) } }
         Labelled { name: qsTr("Cup, rim (%1)").arg(screen.planner.lengthUnit); Field { objectName: "planCupTop"; width: parent.width; label: qsTr("Inner diameter of the cup at the rim"); text: screen.form["cupTop"]; onEditingFinished: screen.planner.set("cupTop", text) } }
         Labelled { name: qsTr("Cup, height (%1)").arg(screen.planner.lengthUnit); Field { objectName: "planCupHeight"; width: parent.width; label: qsTr("Inner height of the cup"); text: screen.form["cupHeight"]; onEditingFinished: screen.planner.set("cupHeight", text) } }
+        Labelled { wide: Theme.px(300); name: qsTr("Its flow as tested, 1 = base coat"); Field { objectName: "planMediumFlow"; width: parent.width; label: qsTr("Flow of this batch as tested, 1 is the base coat"); text: screen.form["mediumFlow"]; inputMethodHints: Qt.ImhFormattedNumbersOnly; onEditingFinished: screen.planner.set("mediumFlow", text) } }
+        Labelled { wide: Theme.px(240); name: qsTr("Flow of the last batch"); Field { objectName: "planLastFlow"; width: parent.width; label: qsTr("Flow of the last batch as tested, 1 is the base coat"); text: screen.form["lastFlow"]; inputMethodHints: Qt.ImhFormattedNumbersOnly; onEditingFinished: screen.planner.set("lastFlow", text) } }
     }
     Repeater {
         model: screen.planner.medium

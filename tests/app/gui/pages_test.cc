@@ -130,6 +130,68 @@ TEST_F(Pages, APlanIsReckonedAsOnTheCommandLine) {
   EXPECT_EQ(planner_->colours().size(), 2);
 }
 
+TEST_F(Pages, ALabelFillsTheFormOfItsCup) {
+  const QString code =
+      R"({"format":"flowkin-label","version":1,"name":"Lagoon","role":"colour",)"
+      R"("brand":"Quillmere","colour":"teal","volume_ml":126,"water_ml":6,)"
+      R"("target":1.2,"thinner":"medium","mixed_on":"2026-03-01"})";
+  QVariantMap form = board_->formOfLabel(code);
+  EXPECT_FALSE(form.contains("trouble"));
+  EXPECT_EQ(form["name"], "Lagoon");
+  EXPECT_EQ(form["role"], 1);
+  EXPECT_EQ(form["brand"], "Quillmere");
+  EXPECT_EQ(form["volume"], "120");
+  EXPECT_EQ(form["target"], "1,2");
+  EXPECT_EQ(form["thinner"], 2);
+  EXPECT_TRUE(form["told"].toString().contains("2026-03-01"));
+  EXPECT_TRUE(board_->empty()) << "she looks at it first";
+  EXPECT_EQ(board_->keep(-1, form), QString());
+  const json shown = json::parse(
+      RunFlowkin({"bench", "show", "--store", Store().toStdString(), "--json"})
+          .out);
+  EXPECT_EQ(shown["cups"][0]["volume_now_ml"], 126.0);
+  EXPECT_NEAR(shown["cups"][0]["water_share"].get<double>(), 6.0 / 126.0, 1e-4);
+  // What a scanner garbles on another keyboard, and what is no cup.
+  QString garbled = code;
+  EXPECT_EQ(board_->formOfLabel(garbled.replace('"', '@')).keys(),
+            QStringList("trouble"));
+  EXPECT_EQ(board_->formOfLabel(R"({"name":"Batch 7","role":"medium"})").keys(),
+            QStringList("trouble"));
+  EXPECT_EQ(board_->rowCount(), 1);
+}
+
+// Half the cup is medium and the new batch flows 1.2 / 1.0 as slowly: the
+// logarithms mix by volume, as in core/planning/medium.h.
+TEST_F(Pages, ItsOwnFlowMovesTheCups) {
+  planner_->addColour("Ember");
+  planner_->setColour(0, "body", 2);
+  const qsizetype before = planner_->medium().size();
+  planner_->set("mediumFlow", "1,2");
+  EXPECT_EQ(planner_->medium().size(), before) << "nothing to compare with";
+  planner_->set("lastFlow", "1");
+  ASSERT_EQ(planner_->medium().size(), before + 1);
+  double mix_ml = 0.0;
+  double medium_ml = 0.0;
+  for (const PlannedCup& cup : planner_->Report()->plan.cups) {
+    if (cup.medium.volume_ml <= 0.0) continue;
+    mix_ml += cup.mix_ml;
+    medium_ml += cup.medium.volume_ml;
+  }
+  ASSERT_GT(medium_ml, 0.0);
+  EXPECT_TRUE(planner_->medium().join(' ').contains(
+      Formats::Ratio(std::pow(1.2, medium_ml / mix_ml))))
+      << planner_->medium().join('\n').toStdString();
+  planner_->set("lastFlow", "-1");
+  EXPECT_FALSE(planner_->trouble().isEmpty());
+  Open();
+  EXPECT_EQ(planner_->form()["mediumFlow"], Formats::Ratio(1.2));
+  EXPECT_EQ(planner_->medium().size(), before + 1) << "kept";
+  planner_->set("mediumFlow", "0,7");
+  EXPECT_EQ(planner_->medium().size(), before + 2) << "thin: a warning more";
+  planner_->set("mediumFlow", "");
+  EXPECT_EQ(planner_->medium().size(), before);
+}
+
 TEST_F(Pages, MediumIsMadeInHerCup) {
   planner_->addColour("Ember");
   const qsizetype in_a_jug = planner_->medium().size();
@@ -207,7 +269,7 @@ TEST_F(Pages, ADayIsWrittenFoundAndCompared) {
   EXPECT_EQ(journal_->trouble(), QString());
   journal_->addFault(0, "corner");
   journal_->judge(0, "bright");
-  journal_->cells(2, "30", 2, "");
+  journal_->cells(2, "30", "1,5", 2, "");
   journal_->note("smells of lemon");
   journal_->pour({{"used", "much"}}, false);
   EXPECT_FALSE(journal_->trouble().isEmpty());
@@ -222,6 +284,7 @@ TEST_F(Pages, ADayIsWrittenFoundAndCompared) {
   EXPECT_EQ(page["verdict"], "good");
   EXPECT_EQ(page["cell_tests"][0]["seen"], "blob");
   EXPECT_EQ(page["cell_tests"][0]["after_s"], 30.0);
+  EXPECT_EQ(page["cell_tests"][0]["additive_parts"], 1.5);
   const QVariantList faults = journal_->page()["faults"].toList();
   ASSERT_EQ(faults.size(), 1);
   EXPECT_FALSE(faults[0].toMap()["causes"].toList().isEmpty());
@@ -371,7 +434,7 @@ TEST_F(Pages, CellsAreCountedAndKeptAsTheCommandCountsThem) {
   EXPECT_TRUE(room.comparison().contains(
       number(told["comparison"]["density_ratio"]["value"])))
       << room.comparison().toStdString();
-  room.keep(0, 0, "30", 2, "on the tile");
+  room.keep(0, 0, "30", "2", 2, "on the tile");
   EXPECT_EQ(journal_->trouble(), QString());
   const json shown_day = json::parse(
       RunFlowkin(
@@ -383,6 +446,40 @@ TEST_F(Pages, CellsAreCountedAndKeptAsTheCommandCountsThem) {
   EXPECT_EQ(kept["median_diameter_mm"], median);
   EXPECT_EQ(kept["photo"], photo.toStdString());
   EXPECT_EQ(kept["after_s"], 30.0);
+  EXPECT_EQ(kept["additive_parts"], 2.0);
+  // A part of ten by eight squares, pointed at and as the command has it.
+  room.markPart(0);
+  EXPECT_TRUE(room.sides()[0].toMap()["marking"].toBool());
+  room.point(0, QPointF(215.0, 185.0), shown);
+  room.point(0, QPointF(15.0, 25.0), shown);
+  WaitForCount(room);
+  const QVariantMap part = room.sides()[0].toMap();
+  EXPECT_EQ(part["trouble"].toString(), QString());
+  EXPECT_EQ(part["part"], "10, 10, 400, 320");
+  EXPECT_EQ(part["pixel"], "0,1") << "the scale is kept";
+  const FlowkinRun piece = RunFlowkin({"cells",
+                                       photo.toStdString(),
+                                       "--mm-per-px",
+                                       "0.1",
+                                       "--part",
+                                       "10,10,400,320",
+                                       "--json"});
+  ASSERT_EQ(piece.status, 0) << piece.err;
+  const json told_of_piece = json::parse(piece.out);
+  EXPECT_EQ(told_of_piece["cells"], 80);
+  EXPECT_TRUE(part["says"].toStringList().value(1).startsWith(
+      QString("%1 cells").arg(number(told_of_piece["cells_per_cm2"]["value"]))))
+      << part["says"].toStringList().join(' ').toStdString();
+  for (const char* wrong : {"1,2,3", "500,0,200,100", "0,0,0,5", "-1,0,9,9"}) {
+    room.setPart(0, wrong);
+    EXPECT_FALSE(room.sides()[0].toMap()["trouble"].toString().isEmpty())
+        << wrong;
+    EXPECT_EQ(room.sides()[0].toMap()["part"], "10, 10, 400, 320");
+  }
+  room.setPart(0, "");
+  WaitForCount(room);
+  EXPECT_EQ(room.sides()[0].toMap()["part"], "");
+  EXPECT_EQ(room.first()->Marks().size(), 151u);
   EXPECT_FALSE(journal_->page()["photos"].toList().isEmpty());
   // What cannot be counted says so.
   room.putAway(1);

@@ -17,7 +17,7 @@ namespace {
 class WholeJob : public ::testing::Test {
  protected:
   /// Tall, so that every button of a page can be hit without scrolling.
-  void SetUp() override { window_.quick()->resize(1280, 2000); }
+  void SetUp() override { window_.quick()->resize(1280, 2300); }
 
   void Picture(const QString& name) {
     WindowDriver::WaitFor([] { return false; }, 0.3);
@@ -125,6 +125,7 @@ TEST_F(WholeJob, FromPlanToReport) {
   ASSERT_TRUE(WindowDriver::WaitFor(
       [&] { return cells.sides()[0].toMap()["measured"].toBool(); }, 30.0))
       << cells.sides()[0].toMap()["trouble"].toString().toStdString();
+  window_.Type("cellsParts", "1.5");
   Picture("cells");
   window_.Click("cellsKeep0");
   ASSERT_EQ(journal.page()["photos"].toList().size(), 1)
@@ -148,6 +149,52 @@ TEST_F(WholeJob, FromPlanToReport) {
   }
   Picture("printed");
   RecordProperty("seconds", static_cast<int>(timer.elapsed() / 1000));
+}
+
+// A hand scanner types like a keyboard and ends with Enter.
+TEST_F(WholeJob, AScannerTypesALabel) {
+  window_.Click("addCup");
+  window_.Click("cupFromLabel");
+  window_.Type("cupLabel",
+               R"({"format":"flowkin-label","version":1,"name":"Dune",)"
+               R"("role":"base coat","volume_ml":126,"water_ml":6})");
+  window_.Key(Qt::Key_Return);
+  EXPECT_EQ(window_.TextOf("cupName"), "Dune");
+  EXPECT_EQ(window_.TextOf("cupVolume"), "120");
+  EXPECT_TRUE(window_.TextOf("cupTold").contains("6 mL"));
+  Picture("label");
+  window_.Key(Qt::Key_Return);
+  ASSERT_TRUE(WindowDriver::WaitFor(
+      [&] { return window_.Find("cupKeep") == nullptr; }, 5.0));
+  const Board& board = window_.desk().board()->State();
+  ASSERT_EQ(board.cups.size(), 1u);
+  EXPECT_TRUE(board.cups[0].base_coat);
+  EXPECT_EQ(board.cups[0].volume_now_ml, 126.0);
+  // The next one is garbled: the form stays and says so.
+  window_.Click("addCup");
+  window_.Click("cupFromLabel");
+  window_.Type("cupLabel", "[#format#");
+  window_.Key(Qt::Key_Return);
+  EXPECT_FALSE(window_.TextOf("cupWrong").isEmpty());
+  EXPECT_EQ(board.cups.size(), 1u);
+}
+
+// What a film said is said anew when she changes the language.
+TEST_F(WholeJob, WhatAFilmShowedFollowsTheLanguage) {
+  AddCup("Dune", {"base-a.mp4"});
+  Desk& desk = window_.desk();
+  const QString english = desk.film()->result();
+  EXPECT_TRUE(english.startsWith("Dune: ")) << english.toStdString();
+  EXPECT_TRUE(english.contains("stream")) << english.toStdString();
+  desk.preferences()->setLanguage("de");
+  const QString german = desk.film()->result();
+  EXPECT_TRUE(german.startsWith("Dune: ")) << german.toStdString();
+  EXPECT_FALSE(german.contains("stream")) << german.toStdString();
+  const ClipQueue& clips = *desk.clips();
+  EXPECT_TRUE(german.endsWith(
+      clips.data(clips.index(0), ClipQueue::kResult).toString()));
+  desk.preferences()->setLanguage("en");
+  EXPECT_EQ(desk.film()->result(), english);
 }
 
 }  // namespace

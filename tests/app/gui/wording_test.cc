@@ -134,6 +134,7 @@ TEST(EngineSentences, AreAllListed) {
                            "core/vision/cell_view.cc",
                            "core/planning/first_mix.cc",
                            "app/usecases/cautions.cc",
+                           "app/usecases/cup_of_label.cc",
                            "calibration/store/workshop_store.cc",
                            "app/usecases/bench.cc"}) {
     const std::set<std::string> said = SentencesOf(root / file);
