@@ -21,7 +21,7 @@ namespace {
 struct CellsArguments {
   bool json = false;
   CellPhoto photo, other;
-  std::string part, other_part, marks;
+  std::string part, other_part, marks, picture;
   // To write it into a session's cell test.
   std::optional<SessionId> session;
   std::string store, cup;
@@ -115,11 +115,16 @@ void Print(std::ostream& out, const CellComparison& comparison) {
       << Short(comparison.size_interval.high) << ").\n";
 }
 
-Result<void> KeepCells(const CellsArguments& arguments, const CellView& view) {
+Result<void> KeepCells(const CellsArguments& arguments,
+                       const CellPicture& picture,
+                       const CellView& view) {
   CellsTested test;
   test.seen = *CellsSeenFromName(arguments.seen);
   test.after_s = arguments.after_s;
-  test.photo = std::filesystem::absolute(arguments.photo.path).string();
+  // The journal's pages show photos, not clips.
+  const std::string& photo =
+      picture.at_s ? arguments.picture : arguments.photo.path;
+  if (!photo.empty()) test.photo = std::filesystem::absolute(photo).string();
   test.counted = CountedOf(view);
   Result<Bench> bench = Bench::Open(StorePath(arguments.store));
   if (!bench) return bench.error();
@@ -143,9 +148,12 @@ ExitStatus RunCells(const CellsArguments& given, Terminal& terminal) {
     if (!part) return Fail(terminal, part.error());
     photo->part = *part;
   }
-  const Result<CellView> view = ViewPhoto(arguments.photo);
+  const Result<CellPicture> picture = ReadCellPicture(arguments.photo.path);
+  if (!picture) return Fail(terminal, picture.error());
+  const Result<CellView> view = ViewPicture(*picture, arguments.photo);
   if (!view) return Fail(terminal, view.error());
   Json document = ViewDocument(arguments.photo.path, *view);
+  document["at_s"] = JsonNumber(picture->at_s);
   std::string refused = view->measured ? "" : view->reason;
   std::optional<CellView> second;
   if (!arguments.other.path.empty()) {
@@ -159,9 +167,12 @@ ExitStatus RunCells(const CellsArguments& given, Terminal& terminal) {
     if (!other->measured && refused.empty()) refused = other->reason;
     second = *std::move(other);
   }
-  if (!arguments.marks.empty()) {
-    if (const auto drawn = DrawCells(arguments.photo, *view, arguments.marks);
-        !drawn) {
+  const double mm_per_px = arguments.photo.mm_per_px;
+  for (const auto& [out, cells] :
+       {std::pair(arguments.picture, std::vector<Cell>()),
+        std::pair(arguments.marks, view->cells)}) {
+    if (out.empty()) continue;
+    if (const auto drawn = DrawCells(*picture, mm_per_px, cells, out); !drawn) {
       return Fail(terminal, drawn.error());
     }
   }
@@ -177,13 +188,17 @@ ExitStatus RunCells(const CellsArguments& given, Terminal& terminal) {
     document["comparison"] = std::move(compared);
   }
   if (arguments.session && refused.empty()) {
-    if (const auto kept = KeepCells(arguments, *view); !kept) {
+    if (const auto kept = KeepCells(arguments, *picture, *view); !kept) {
       return Fail(terminal, kept.error());
     }
   }
   if (arguments.json) {
     PrintDocument(terminal, document);
   } else if (refused.empty()) {
+    if (picture->at_s) {
+      terminal.out << "The picture at " << Short(*picture->at_s)
+                   << " s of the clip was read.\n";
+    }
     Print(terminal.out, *view);
     if (second) Print(terminal.out, *second);
     if (comparison) Print(terminal.out, *comparison);
@@ -197,9 +212,11 @@ ExitStatus RunCells(const CellsArguments& given, Terminal& terminal) {
 Command AddCellsCommand(CLI::App& parent) {
   auto arguments = std::make_shared<CellsArguments>();
   CLI::App* app = parent.add_subcommand(
-      "cells", "Counts and measures the cells on a photo");
+      "cells", "Counts and measures the cells on a photo or in a clip");
   app->add_flag("--json", arguments->json, "Print one JSON document");
-  app->add_option("PHOTO", arguments->photo.path, "Photo, from straight above")
+  app->add_option("PHOTO",
+                  arguments->photo.path,
+                  "Photo or short clip, from straight above")
       ->required();
   app->add_option("--mm-per-px",
                   arguments->photo.mm_per_px,
@@ -217,6 +234,9 @@ Command AddCellsCommand(CLI::App& parent) {
   app->add_option("--against-part", arguments->other_part, "Its part");
   app->add_option(
       "--marks", arguments->marks, "Write the photo with the cells outlined");
+  app->add_option("--picture",
+                  arguments->picture,
+                  "Write the picture that was read, for the journal of a clip");
   CLI::Option* session =
       app->add_option("--session",
                       arguments->session,

@@ -7,6 +7,7 @@
 #include <utility>
 #include <vector>
 
+#include "app/usecases/frame_to_bgr.h"
 #include "core/video/clip_writer.h"
 
 namespace flowkin {
@@ -17,30 +18,6 @@ const cv::Scalar kPanel(40, 34, 30);
 constexpr double kPanelOpacity = 0.72;
 /// Height of a line of text as a share of the picture's shorter side.
 constexpr double kLineShare = 0.045;
-
-/// An 8-bit BGR copy of the frame that may be drawn on.
-cv::Mat ToBgr(const Frame& frame) {
-  cv::Mat cb;
-  cv::Mat cr;
-  cv::resize(frame.cb, cb, frame.luma.size(), 0, 0, cv::INTER_LINEAR);
-  cv::resize(frame.cr, cr, frame.luma.size(), 0, 0, cv::INTER_LINEAR);
-  // The frame's own planes may be the decoder's reference pictures: never
-  // converted in place.
-  cv::Mat luma;
-  if (frame.full_range) {
-    luma = frame.luma;
-  } else {
-    // 16..235 and 16..240 to full range, as OpenCV's YCrCb expects.
-    frame.luma.convertTo(luma, CV_8U, 255.0 / 219.0, -16.0 * 255.0 / 219.0);
-    cb.convertTo(cb, CV_8U, 255.0 / 224.0, 128.0 - 128.0 * 255.0 / 224.0);
-    cr.convertTo(cr, CV_8U, 255.0 / 224.0, 128.0 - 128.0 * 255.0 / 224.0);
-  }
-  cv::Mat joined;
-  cv::merge(std::vector<cv::Mat>{luma, cr, cb}, joined);
-  cv::Mat bgr;
-  cv::cvtColor(joined, bgr, cv::COLOR_YCrCb2BGR);
-  return bgr;
-}
 
 std::string TimeText(const char* name, double time_s) {
   char text[80];
@@ -177,7 +154,7 @@ Result<void> WriteOverlay(FrameSource& source,
     if (!next->has_value()) break;
     const Frame& frame = **next;
     const double t_s = frame.TimeS();
-    cv::Mat bgr = ToBgr(frame);
+    cv::Mat bgr = FrameToBgr(frame);
     test.DrawFound(bgr, t_s);
     std::string times = heading + "   " + TimeText("", t_s);
     for (const Event& event : events) {

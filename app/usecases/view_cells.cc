@@ -1,16 +1,79 @@
 #include "app/usecases/view_cells.h"
 
 #include <cmath>
+#include <fstream>
 #include <opencv2/imgcodecs.hpp>
 #include <opencv2/imgproc.hpp>
+#include <utility>
 
+#include "app/usecases/frame_to_bgr.h"
 #include "app/usecases/read_picture.h"
+#include "core/video/file_frame_source.h"
+#include "core/vision/steady_picture.h"
 
 namespace flowkin {
 
-Result<CellView> ViewPhoto(const CellPhoto& photo) {
-  const Result<cv::Mat> picture = ReadPicture(photo.path);
+namespace {
+
+/// Every frame of the clip until `take` has enough.
+template <typename Take>
+Result<void> ForFrames(const std::string& clip, const Take& take) {
+  const auto source = OpenClip(clip);
+  if (!source) return source.error();
+  while (true) {
+    const Result<std::optional<Frame>> frame = (*source)->Next();
+    if (!frame) return frame.error();
+    if (!frame->has_value() || take(**frame)) return {};
+  }
+}
+
+Result<CellPicture> ReadClip(const std::string& clip) {
+  SteadyPicture steady;
+  // Twice, because only the end tells which one it was.
+  Result<void> read = ForFrames(clip, [&](const Frame& frame) {
+    steady.Add(frame);
+    return false;
+  });
+  if (!read) return read.error();
+  const std::optional<std::int64_t> index = steady.Finish();
+  CellPicture picture;
+  read = ForFrames(clip, [&](const Frame& frame) {
+    if (frame.index != index) return false;
+    picture = {FrameToBgr(frame), frame.TimeS()};
+    return true;
+  });
+  if (!read) return read.error();
+  if (picture.bgr.empty()) {
+    return Error{
+        ErrorCode::kUnreadable,
+        "'" + clip + "' holds no whole picture; film again or take a photo."};
+  }
+  return picture;
+}
+
+}  // namespace
+
+Result<CellPicture> ReadCellPicture(const std::string& path) {
+  try {
+    // It prints a warning of its own where there is no file.
+    if (std::ifstream(path) && !cv::haveImageReader(path)) {
+      if (Result<CellPicture> picture = ReadClip(path); picture) return picture;
+    }
+  } catch (const cv::Exception&) {
+  }
+  Result<cv::Mat> picture = ReadPicture(path);
   if (!picture) return picture.error();
+  return CellPicture{*std::move(picture), std::nullopt};
+}
+
+Result<CellView> ViewPhoto(const CellPhoto& photo) {
+  const Result<CellPicture> picture = ReadCellPicture(photo.path);
+  if (!picture) return picture.error();
+  return ViewPicture(*picture, photo);
+}
+
+Result<CellView> ViewPicture(const CellPicture& picture,
+                             const CellPhoto& photo) {
   CellViewOptions options;
   options.mm_per_px = photo.mm_per_px;
   options.rel_sd_scale = photo.rel_sd_scale;
@@ -18,7 +81,7 @@ Result<CellView> ViewPhoto(const CellPhoto& photo) {
     options.roi_px = {
         photo.part->x, photo.part->y, photo.part->width, photo.part->height};
   }
-  return ViewCells(*picture, options);
+  return ViewCells(picture.bgr, options);
 }
 
 CellsCounted CountedOf(const CellView& view) {
@@ -29,24 +92,23 @@ CellsCounted CountedOf(const CellView& view) {
           view.median_mm_interval};
 }
 
-Result<void> DrawCells(const CellPhoto& photo,
-                       const CellView& view,
+Result<void> DrawCells(const CellPicture& picture,
+                       double mm_per_px,
+                       const std::vector<Cell>& cells,
                        const std::string& out) {
-  Result<cv::Mat> picture = ReadPicture(photo.path);
-  if (!picture) return picture.error();
   try {
-    for (const Cell& cell : view.cells) {
+    cv::Mat drawn = picture.bgr.clone();
+    for (const Cell& cell : cells) {
       const cv::Point centre(static_cast<int>(cell.x_px),
                              static_cast<int>(cell.y_px));
       const int radius =
-          static_cast<int>(0.5 * cell.diameter_mm / photo.mm_per_px + 1.0);
+          static_cast<int>(0.5 * cell.diameter_mm / mm_per_px + 1.0);
       // White in black, to be seen on any paint.
+      cv::circle(drawn, centre, radius + 1, cv::Scalar::all(0), 3, cv::LINE_AA);
       cv::circle(
-          *picture, centre, radius + 1, cv::Scalar::all(0), 3, cv::LINE_AA);
-      cv::circle(
-          *picture, centre, radius + 1, cv::Scalar::all(255), 1, cv::LINE_AA);
+          drawn, centre, radius + 1, cv::Scalar::all(255), 1, cv::LINE_AA);
     }
-    if (cv::imwrite(out, *picture)) return {};
+    if (cv::imwrite(out, drawn)) return {};
   } catch (const cv::Exception&) {
   }
   return Error{ErrorCode::kInternal,

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <opencv2/core.hpp>
 #include <optional>
 #include <string>
 
@@ -24,16 +25,29 @@ struct CellPhoto {
   std::optional<PicturePart> part;
 };
 
-/// Reads the photo and finds its cells. kUnreadable where it is no picture.
+/// What cells are counted on.
+struct CellPicture {
+  cv::Mat bgr;
+  std::optional<double> at_s;  ///< when in the clip; empty for a photo
+};
+/// A photo, or of a short clip the picture that SteadyPicture finds.
+/// kUnreadable where the file is neither.
+Result<CellPicture> ReadCellPicture(const std::string& path);
+
+/// Finds the cells on the picture of `photo`.
+Result<CellView> ViewPicture(const CellPicture& picture,
+                             const CellPhoto& photo);
+/// Reads it first.
 Result<CellView> ViewPhoto(const CellPhoto& photo);
 
 /// What the journal keeps of a measured view.
 CellsCounted CountedOf(const CellView& view);
 
-/// The photo with every counted cell outlined, as a PNG or JPEG file by the
-/// name's ending.
-Result<void> DrawCells(const CellPhoto& photo,
-                       const CellView& view,
+/// The picture with every cell of `cells` outlined, as a PNG or JPEG file by
+/// the name's ending.
+Result<void> DrawCells(const CellPicture& picture,
+                       double mm_per_px,
+                       const std::vector<Cell>& cells,
                        const std::string& out);
 
 }  // namespace flowkin

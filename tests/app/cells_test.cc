@@ -1,11 +1,14 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <chrono>
 #include <filesystem>
 #include <nlohmann/json.hpp>
+#include <opencv2/imgcodecs.hpp>
 #include <string>
 #include <vector>
 
+#include "core/video/clip_writer.h"
 #include "tests/app/run_flowkin.h"
 
 namespace flowkin::testing {
@@ -46,6 +49,7 @@ TEST(Cells, AreCountedOnAPhoto) {
                                      "--json"});
   ASSERT_EQ(run.status, 0) << run.err;
   const json view = json::parse(run.out);
+  EXPECT_TRUE(view["at_s"].is_null()) << "no clip";
   EXPECT_EQ(view["cells"], 150);
   // 620 x 420 px of 0.1 mm; squares of 2 mm are discs of 2.257 mm.
   EXPECT_NEAR(view["area_cm2"].get<double>(), 6.2 * 4.2, 1e-4);
@@ -112,6 +116,34 @@ TEST(Cells, AreWrittenIntoASession) {
   EXPECT_EQ(kept[0]["median_diameter_mm"], counted["median_diameter_mm"]);
   EXPECT_EQ(kept[0]["photo"], photo);
   EXPECT_EQ(with("Nobody").status, 2);
+}
+
+// Two seconds on the cells, then the lens is covered.
+TEST(Cells, AreCountedOnTheLastPictureAtRest) {
+  const std::string folder = ScratchFolder();
+  const cv::Mat grid = cv::imread(Grid(folder + "/grid.ppm", 15, 10));
+  const std::string clip = folder + "/run-down.mp4";
+  const auto writer = ClipWriter::Create(clip);
+  ASSERT_TRUE(writer.has_value());
+  for (int i = 0; i < 60; ++i) {
+    const cv::Mat dark(grid.size(), CV_8UC3, cv::Scalar::all(10));
+    ASSERT_TRUE(
+        (*writer)
+            ->Add(i < 40 ? grid : dark, std::chrono::milliseconds(50 * i))
+            .has_value());
+  }
+  ASSERT_TRUE((*writer)->Finish().has_value());
+  const std::string picture = folder + "/seen.png";
+  const FlowkinRun run = RunFlowkin(
+      {"cells", clip, "--mm-per-px", "0.1", "--picture", picture, "--json"});
+  ASSERT_EQ(run.status, 0) << run.err;
+  const json view = json::parse(run.out);
+  EXPECT_EQ(view["cells"], 150);
+  EXPECT_GE(view["at_s"].get<double>(), 1.4);
+  EXPECT_LE(view["at_s"].get<double>(), 1.95);
+  EXPECT_EQ(cv::imread(picture).size(), grid.size());
+  EXPECT_THAT(RunFlowkin({"cells", clip, "--mm-per-px", "0.1"}).out,
+              HasSubstr("s of the clip was read."));
 }
 
 TEST(Cells, TwoPhotosAreCompared) {
