@@ -54,6 +54,10 @@ enum class StepReason {
 const char* StepKindName(StepKind kind);
 const char* StepReasonName(StepReason reason);
 
+/// A drop, the least that is measured out at a bench (common practice, no
+/// source). A kUseFinerUnit for less means: stop here, or film again.
+inline constexpr double kLeastDose_ml = 0.05;
+
 struct NextStep {
   StepKind kind = StepKind::kNothing;
   StepReason reason = StepReason::kNone;

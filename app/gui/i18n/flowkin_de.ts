@@ -1590,6 +1590,10 @@
             <translation>Kein Wasser mehr: mit Gießmedium weiter verdünnen.</translation>
         </message>
         <message>
+            <source>Stop here, or film it again to know it better.</source>
+            <translation>Hier aufhören oder noch einmal filmen, um es genauer zu wissen.</translation>
+        </message>
+        <message>
             <source>Measure finer: at most %1 at once.</source>
             <translation>Feiner abmessen: höchstens %1 auf einmal.</translation>
         </message>

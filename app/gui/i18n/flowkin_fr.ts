@@ -1590,6 +1590,10 @@
             <translation>Plus d’eau : continuer à diluer avec du médium de coulage.</translation>
         </message>
         <message>
+            <source>Stop here, or film it again to know it better.</source>
+            <translation>En rester là, ou refilmer pour le savoir mieux.</translation>
+        </message>
+        <message>
             <source>Measure finer: at most %1 at once.</source>
             <translation>Mesurer plus fin : au plus %1 à la fois.</translation>
         </message>

@@ -46,6 +46,14 @@ TEST_F(WordingTest, NamesTheAmountInHerUnit) {
             "Add 12 × spatula tip of water, stir one minute, film again.");
 }
 
+TEST_F(WordingTest, AsksForNoMeasureFinerThanADrop) {
+  BoardCup cup = CupThatNeeds(StepKind::kUseFinerUnit);
+  cup.step.amount_ml = 0.3;
+  EXPECT_EQ(words_.Step(cup), "Measure finer: at most 0.3 mL at once.");
+  cup.step.amount_ml = 0.004;
+  EXPECT_EQ(words_.Step(cup), "Stop here, or film it again to know it better.");
+}
+
 TEST_F(WordingTest, HasASentenceForEveryStep) {
   for (int kind = 0; kind <= static_cast<int>(StepKind::kFilmBaseCoat);
        ++kind) {
