@@ -32,6 +32,8 @@ constexpr std::size_t kMostCandidates = 6;
 constexpr double kLeastVisible = 0.5;
 constexpr double kLostAfter = 1.5;
 constexpr std::size_t kLeastSamples = 8;
+// A puddle grows by more than this.
+constexpr double kGrows = 0.03;
 // Smaller pictures hold no puddle worth following.
 constexpr int kLeastSide_px = 64;
 // Frames averaged for the ruler.
@@ -126,6 +128,7 @@ struct PuddleTracker::State {
   PixelCircle ruler_at;
 
   bool Seeking() const;
+  Candidate* Best();
   void Work(const Frame& frame, double t);
   void Search(const Frame& frame, const WorkPicture& work);
   void Follow(const Frame& frame, double t, const cv::Point2f* shift);
@@ -208,7 +211,7 @@ void PuddleTracker::State::Facts(const WorkPicture& work) {
 bool PuddleTracker::State::Seeking() const {
   return std::none_of(
       candidates.begin(), candidates.end(), [](const Candidate& c) {
-        return c.alive && c.samples.size() >= 20 && c.Growth() > 0.03;
+        return c.alive && c.samples.size() >= 20 && c.Growth() > kGrows;
       });
 }
 
@@ -428,13 +431,18 @@ void PuddleTracker::State::FindRuler(const OutlineShape& at) {
   ruler = FindRulerScale(clean, ruler_at);
 }
 
-std::optional<FrontSample> PuddleTracker::Newest() const {
-  constexpr double kGrows = 0.03;
-  const Candidate* best = nullptr;
-  for (const Candidate& c : state_->candidates) {
+// The one most like a puddle, if any was followed long enough.
+Candidate* PuddleTracker::State::Best() {
+  Candidate* best = nullptr;
+  for (Candidate& c : candidates) {
     if (c.samples.size() < kLeastSamples) continue;
     if (best == nullptr || c.Score() > best->Score()) best = &c;
   }
+  return best;
+}
+
+std::optional<FrontSample> PuddleTracker::Newest() const {
+  const Candidate* best = state_->Best();
   if (best == nullptr || !best->alive || best->Growth() < kGrows) {
     return std::nullopt;
   }
@@ -448,15 +456,7 @@ FrontTrack PuddleTracker::Finish() {
   facts.brightness = MedianOf(s.brightness);
   facts.detail = MedianOf(s.detail);
 
-  Candidate* best = nullptr;
-  double best_score = -1.0;
-  for (Candidate& c : s.candidates) {
-    if (c.samples.size() < kLeastSamples) continue;
-    if (const double score = c.Score(); score > best_score) {
-      best_score = score;
-      best = &c;
-    }
-  }
+  Candidate* best = s.Best();
   if (best == nullptr) return track;
   // The same puddle, lost behind a hand and found again, goes on in another
   // candidate; one that begins small in the same place is a second pour.
@@ -478,7 +478,7 @@ FrontTrack PuddleTracker::Finish() {
     Candidate* first = later ? best : c;
     Candidate* second = later ? c : best;
     if (!later && !earlier) {
-      if (apart > 0.5 * joint && c->Growth() > 0.03 &&
+      if (apart > 0.5 * joint && c->Growth() > kGrows &&
           c->Duration() > 0.4 * best->Duration()) {
         ++track.other_puddles;
       }
@@ -495,7 +495,7 @@ FrontTrack PuddleTracker::Finish() {
       if (apart > 0.1 * joint) track.moved = true;
       best->left_picture = first->left_picture || second->left_picture;
       best->last_seen = second->last_seen;
-    } else if (step <= 0.9 && c->Growth() > 0.03 &&
+    } else if (step <= 0.9 && c->Growth() > kGrows &&
                c->Duration() > 0.2 * best->Duration()) {
       ++track.later_puddles;  // here or elsewhere
     }
