@@ -6,6 +6,8 @@
 #include <opencv2/imgproc.hpp>
 #include <vector>
 
+#include "app/usecases/frame_to_bgr.h"
+
 namespace flowkin {
 namespace {
 
@@ -119,28 +121,10 @@ bool CopyPlanes(const QVideoFrame& picture, Frame* frame) {
 QImage ToPicture(const Frame& frame, int most_width) {
   if (frame.luma.empty()) return {};
   cv::Size size = frame.luma.size();
-  cv::Mat luma = frame.luma;
   if (size.width > most_width) {
     size = {most_width, std::max(1, size.height * most_width / size.width)};
-    cv::resize(frame.luma, luma, size, 0, 0, cv::INTER_AREA);
   }
-  cv::Mat cb;
-  cv::Mat cr;
-  cv::resize(frame.cb, cb, size, 0, 0, cv::INTER_LINEAR);
-  cv::resize(frame.cr, cr, size, 0, 0, cv::INTER_LINEAR);
-  if (!frame.full_range) {
-    // 16..235 and 16..240 to full range, as OpenCV's YCrCb expects.
-    cv::Mat stretched;
-    luma.convertTo(stretched, CV_8U, 255.0 / 219.0, -16.0 * 255.0 / 219.0);
-    luma = stretched;
-    cb.convertTo(cb, CV_8U, 255.0 / 224.0, 128.0 - 128.0 * 255.0 / 224.0);
-    cr.convertTo(cr, CV_8U, 255.0 / 224.0, 128.0 - 128.0 * 255.0 / 224.0);
-  }
-  cv::Mat joined;
-  cv::merge(std::vector<cv::Mat>{luma, cr, cb}, joined);
-  cv::Mat rgb;
-  cv::cvtColor(joined, rgb, cv::COLOR_YCrCb2RGB);
-  return ToImage(rgb, QImage::Format_RGB888);
+  return ToImage(FrameToBgr(frame, size), QImage::Format_BGR888);
 }
 
 QImage WithFound(const QImage& picture,
