@@ -2,52 +2,14 @@
 //   make_texts OUT.cc FUNCTION FILE.ts
 // Takes the contexts "engine" and "page", without what is not translated yet.
 
-#include <array>
+#include <boost/property_tree/ptree.hpp>
+#include <boost/property_tree/xml_parser.hpp>
 #include <cstdlib>
 #include <fstream>
 #include <iostream>
-#include <iterator>
 #include <string>
-#include <string_view>
-#include <utility>
 
 namespace {
-
-/// What lies between `<tag ...>` and `</tag>` from `*at` on; moves `*at` behind
-/// it. False where there is none before `end`.
-bool Element(const std::string& file,
-             const std::string& tag,
-             std::size_t end,
-             std::size_t* at,
-             std::string* content,
-             std::string* attributes) {
-  const std::size_t open = file.find("<" + tag, *at);
-  if (open == std::string::npos || open >= end) return false;
-  const std::size_t close = file.find('>', open);
-  const std::size_t stop = file.find("</" + tag + ">", close);
-  if (close == std::string::npos || stop == std::string::npos) return false;
-  const std::size_t name_end = open + 1 + tag.size();
-  *attributes = file.substr(name_end, close - name_end);
-  *content = file.substr(close + 1, stop - close - 1);
-  *at = stop;
-  return true;
-}
-
-std::string WithoutEntities(std::string text) {
-  constexpr std::array<std::pair<const char*, const char*>, 5> kEntities = {
-      {{"&lt;", "<"},
-       {"&gt;", ">"},
-       {"&apos;", "'"},
-       {"&quot;", "\""},
-       {"&amp;", "&"}}};  // last, or it would make new ones
-  for (const auto& [entity, letter] : kEntities) {
-    for (std::size_t at = text.find(entity); at != std::string::npos;
-         at = text.find(entity, at + 1)) {
-      text.replace(at, std::string_view(entity).size(), letter);
-    }
-  }
-  return text;
-}
 
 std::string Literal(const std::string& text) {
   std::string literal = "\"";
@@ -58,6 +20,39 @@ std::string Literal(const std::string& text) {
   return literal + "\"";
 }
 
+/// Throws what Boost's reader throws at a file of another form. The number of
+/// texts written.
+int Write(const std::string& made,
+          const std::string& function,
+          const std::string& translations) {
+  boost::property_tree::ptree file;
+  boost::property_tree::read_xml(translations, file);
+  std::ofstream out(made);
+  out << "#include \"app/usecases/translated_texts.h\"\n\n"
+      << "namespace flowkin {\n\n"
+      << "std::span<const TranslatedText> " << function << "() {\n"
+      << "  static constexpr TranslatedText kTexts[] = {\n";
+  int texts = 0;
+  for (const auto& [tag, context] : file.get_child("TS")) {
+    if (tag != "context") continue;
+    const auto name = context.get<std::string>("name");
+    if (name != "engine" && name != "page") continue;
+    for (const auto& [kind, message] : context) {
+      if (kind != "message") continue;
+      const auto& translation = message.get_child("translation");
+      // Plural forms lie in children; what is unfinished or gone says its type.
+      if (!translation.empty() || translation.data().empty()) continue;
+      out << "    {" << Literal(name) << ", "
+          << Literal(message.get<std::string>("source")) << ",\n     "
+          << Literal(translation.data()) << "},\n";
+      ++texts;
+    }
+  }
+  out << "  };\n  return kTexts;\n}\n\n}  // namespace flowkin\n";
+  out.close();
+  return out ? texts : 0;
+}
+
 }  // namespace
 
 int main(int count, char** arguments) {
@@ -65,38 +60,13 @@ int main(int count, char** arguments) {
     std::cerr << "make_texts OUT.cc FUNCTION FILE.ts\n";
     return EXIT_FAILURE;
   }
-  std::ifstream in(arguments[3]);
-  const std::string file{std::istreambuf_iterator<char>(in), {}};
-  std::ofstream out(arguments[1]);
-  out << "#include \"app/usecases/translated_texts.h\"\n\n"
-      << "namespace flowkin {\n\n"
-      << "std::span<const TranslatedText> " << arguments[2] << "() {\n"
-      << "  static constexpr TranslatedText kTexts[] = {\n";
-  int texts = 0;
-  std::string attributes;
-  for (std::size_t from = file.find("<context>"); from != std::string::npos;
-       from = file.find("<context>", from + 1)) {
-    const std::size_t end = file.find("</context>", from);
-    std::size_t at = from;
-    std::string name;
-    if (!Element(file, "name", end, &at, &name, &attributes)) continue;
-    if (name != "engine" && name != "page") continue;
-    std::string source;
-    std::string translation;
-    while (Element(file, "source", end, &at, &source, &attributes) &&
-           Element(file, "translation", end, &at, &translation, &attributes)) {
-      if (translation.empty() || !attributes.empty()) continue;
-      out << "    {" << Literal(name) << ", "
-          << Literal(WithoutEntities(source)) << ",\n     "
-          << Literal(WithoutEntities(translation)) << "},\n";
-      ++texts;
+  try {
+    if (Write(arguments[1], arguments[2], arguments[3]) > 0) {
+      return EXIT_SUCCESS;
     }
-  }
-  out << "  };\n  return kTexts;\n}\n\n}  // namespace flowkin\n";
-  out.close();
-  if (texts == 0 || !out) {
     std::cerr << arguments[3] << ": no texts, or no room to write\n";
-    return EXIT_FAILURE;
+  } catch (const boost::property_tree::ptree_error& e) {
+    std::cerr << arguments[3] << ": " << e.what() << '\n';
   }
-  return EXIT_SUCCESS;
+  return EXIT_FAILURE;
 }
