@@ -60,17 +60,6 @@ class Walk : public ::testing::Test {
                      .toUtf8());
   }
 
-  void AddCup(WindowDriver& window, const QString& name) {
-    window.Click("page0");
-    window.Click("addCup");
-    window.Type("cupName", name);
-    window.Type("cupVolume", "120");
-    window.Type("cupBrand", "Quillmere");
-    window.Click("cupKeep");
-    ASSERT_TRUE(WindowDriver::WaitFor(
-        [&] { return window.Find("cupKeep") == nullptr; }, 5.0));
-  }
-
   static std::size_t Films(WindowDriver& window) {
     const BenchBoard& board = *window.desk().board();
     return board.bench()->session().FindCup(*board.ChosenCup())->tests.size();
@@ -105,7 +94,7 @@ TEST_F(Walk, FromAnEmptyBenchToAllMatch) {
 
   // The base coat, three films without a touch.
   MakeTape({"base-a.mp4", "base-b.mp4", "base-c.mp4"}, tape_);
-  AddCup(window, "Dune");
+  window.AddCup("Dune");
   window.Click("act");
   ASSERT_TRUE(WindowDriver::WaitFor(
       [&] { return window.TextOf("filmWord") == "Ready"; }, 20.0))
@@ -132,7 +121,7 @@ TEST_F(Walk, FromAnEmptyBenchToAllMatch) {
 
   // A thick cup: one film, then the water that is advised, by the pedal.
   MakeTape({"basalt.mp4"}, tape_);
-  AddCup(window, "Basalt");
+  window.AddCup("Basalt");
   window.Click("page1");
   ASSERT_TRUE(
       WindowDriver::WaitFor([&] { return board.action() == "add"; }, 150.0))

@@ -29,14 +29,7 @@ class WholeJob : public ::testing::Test {
   }
 
   void AddCup(const QString& name, const QStringList& clips) {
-    window_.Click("page0");
-    window_.Click("addCup");
-    window_.Type("cupName", name);
-    window_.Type("cupVolume", "120");
-    window_.Type("cupBrand", "Quillmere");
-    window_.Click("cupKeep");
-    ASSERT_TRUE(WindowDriver::WaitFor(
-        [&] { return window_.Find("cupKeep") == nullptr; }, 5.0));
+    window_.AddCup(name);
     window_.Click("page2");
     for (const QString& clip : clips) {
       window_.DropFile(FLOWKIN_SOURCE_DIR "/sample-clips/stream/" + clip);

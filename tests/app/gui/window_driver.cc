@@ -73,6 +73,16 @@ void WindowDriver::Type(const QString& field, const QString& text) {
   for (const QChar c : text) QTest::keyClick(quick(), c.toLatin1());
 }
 
+void WindowDriver::AddCup(const QString& name) {
+  Click("page0");
+  Click("addCup");
+  Type("cupName", name);
+  Type("cupVolume", "120");
+  Type("cupBrand", "Quillmere");
+  Click("cupKeep");
+  ASSERT_TRUE(WaitFor([this] { return Find("cupKeep") == nullptr; }, 5.0));
+}
+
 void WindowDriver::Key(Qt::Key key) { QTest::keyClick(quick(), key); }
 
 void WindowDriver::DropFile(const QString& path) {

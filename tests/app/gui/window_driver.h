@@ -27,6 +27,8 @@ class WindowDriver {
   /// Each fails the test where the thing is not to be seen.
   void Click(const QString& name);
   void Type(const QString& field, const QString& text);
+  /// Goes to the bench and puts a cup of 120 mL of Quillmere on it.
+  void AddCup(const QString& name);
   void Key(Qt::Key key);
   void DropFile(const QString& path);
   /// Lets the window live until `done` or the time is up; false then.
