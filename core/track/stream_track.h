@@ -43,6 +43,9 @@ struct StreamEpisode {
   /// One per sample, median of the pieces and its standard error.
   std::vector<float> line_left;
   std::vector<float> line_left_sd;
+  /// For how long its picture has not changed at all, s: a codec that spares
+  /// bits shows what was there before. Same layout.
+  std::vector<float> unchanged_s;
   /// Width of the stream at half its contrast, px; negative where the picture
   /// does not tell it. Same layout.
   std::vector<float> width_px;

@@ -188,6 +188,7 @@ class StripAnalysis {
                        geometry_.half_width_px - 4);
     Center();
     Background();
+    Unchanged();
     Present();
     Widths();
   }
@@ -281,6 +282,24 @@ class StripAnalysis {
       for (std::size_t k = from; k < n; ++k) values[k - from] = cuts_[k][i];
       background_[i] = static_cast<float>(MedianOf(values));
     }
+  }
+
+  void Unchanged() {
+    episode_.unchanged_s.assign(cuts_.size() * kPieces, 0.0F);
+    const auto piece_begin = [&](int piece) {
+      return piece * (bottom_ - top_) / kPieces * Columns();
+    };
+    for (std::size_t i = 1; i < cuts_.size(); ++i)
+      for (int p = 0; p < kPieces; ++p) {
+        if (!std::equal(cuts_[i].begin() + piece_begin(p),
+                        cuts_[i].begin() + piece_begin(p + 1),
+                        cuts_[i - 1].begin() + piece_begin(p)))
+          continue;
+        const std::size_t at = i * kPieces + static_cast<std::size_t>(p);
+        episode_.unchanged_s[at] =
+            episode_.unchanged_s[at - kPieces] +
+            static_cast<float>(episode_.t_s[i] - episode_.t_s[i - 1]);
+      }
   }
 
   // Mean over a piece's rows of `at(i)`.

@@ -65,6 +65,7 @@ inline StreamTrack MakeTrack(const SyntheticStream& s, std::mt19937& random) {
       e.presence_sd.push_back(
           static_cast<float>(known ? s.presence_noise : 10.0));
       e.strength.push_back(there ? 20.0F : 1.0F);
+      e.unchanged_s.push_back(0.0F);
       e.width_px.push_back(-1.0F);
     }
   }

@@ -90,21 +90,29 @@ nlohmann::json CommonTruth(const std::string& file,
 int main(int argc, char** argv) {
   using namespace flowkin::clips;
   std::string out, only;
+  unsigned random_seed = 0;
   bool quick = false, list = false, again = false;
   CLI::App app{"Rendered clips of the three tests, with their truth"};
   app.add_option("out", out, "folder to write")->required();
   app.add_option("--only", only, "only files or sets holding this text");
   app.add_flag("--quick", quick, "one set of each test and every mishap");
   app.add_flag("--list", list, "name them, make none");
+  app.add_option("--random",
+                 random_seed,
+                 "streams drawn at random with this seed, instead");
   app.add_flag("--again", again, "make clips anew that are there");
   CLI11_PARSE(app, argc, argv);
   cv::setNumThreads(1);
   setpriority(PRIO_PROCESS, 0, 19);
 
   std::vector<Recipe> recipes;
-  AddPuddleRecipes(&recipes);
-  AddLevelRecipes(&recipes);
-  AddStreamRecipes(&recipes);
+  if (random_seed > 0) {
+    AddRandomStreamRecipes(random_seed, 10, &recipes);
+  } else {
+    AddPuddleRecipes(&recipes);
+    AddLevelRecipes(&recipes);
+    AddStreamRecipes(&recipes);
+  }
 
   namespace fs = std::filesystem;
   fs::create_directories(out);

@@ -129,6 +129,26 @@ TEST(StreamMeasure, AFadingThreadWidensTheBreak) {
   EXPECT_LT(*m.break_s, break_s + 0.05);
 }
 
+// A codec held the picture from before the break until well after it.
+TEST(StreamMeasure, APictureThatStoodStillWidensTheBreak) {
+  std::mt19937 random(18);
+  SyntheticStream s;
+  const FlowMeasurement sharp = MeasureStream(MakeTrack(s, random));
+  const double break_s = s.lift_s + s.break_time_s;
+  s.break_time_s += 0.3;
+  StreamTrack track = MakeTrack(s, random);
+  StreamEpisode& e = track.episodes[0];
+  for (std::size_t i = 0; i < e.t_s.size(); ++i)
+    if (e.t_s[i] > break_s - 0.1 && e.t_s[i] < break_s + 0.3)
+      for (std::size_t p = 8; p < 14; ++p)
+        e.unchanged_s[i * 14 + p] =
+            static_cast<float>(e.t_s[i] - (break_s - 0.1));
+  const FlowMeasurement m = MeasureStream(track);
+  ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+  EXPECT_GT(m.proxies[0].ln_value.sd, sharp.proxies[0].ln_value.sd);
+  EXPECT_LT(std::abs(*m.break_s - break_s), 0.15);
+}
+
 // A camera that hangs and comes back shows the whole fall empty at once.
 TEST(StreamMeasure, RefusesAFallThatEmptiesInOnePicture) {
   std::mt19937 random(18);

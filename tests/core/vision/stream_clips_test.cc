@@ -218,5 +218,26 @@ TEST(StreamClips, DoNotDependOnRateOrLight) {
   }
 }
 
+// What a codec does that spares bits: it sends nothing for the middle of the
+// picture, where the stream is, for the time around the break.
+TEST(StreamClips, AStreamNotDrawnAnewWidensTheBreak) {
+  const Clip clip = LoadStreams().front();
+  auto frames = ReadFrames(kFolder + clip.file);
+  const FlowMeasurement sharp = Measure(frames);
+  const Frame* last_drawn = nullptr;
+  for (Frame& f : frames) {
+    const double after_s = f.TimeS() - clip.break_from_s;
+    if (after_s < -0.1) last_drawn = &f;
+    if (after_s < -0.1 || after_s > 0.2) continue;
+    const cv::Rect middle(f.luma.cols / 4, 0, f.luma.cols / 2, f.luma.rows);
+    last_drawn->luma(middle).copyTo(f.luma(middle));
+  }
+  const FlowMeasurement m = Measure(frames);
+  ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+  EXPECT_GT(m.proxies.front().ln_value.sd, sharp.proxies.front().ln_value.sd);
+  // Half of what was hidden.
+  EXPECT_NEAR(*m.break_s, clip.break_from_s, 0.15);
+}
+
 }  // namespace
 }  // namespace flowkin
