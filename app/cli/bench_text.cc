@@ -217,10 +217,10 @@ std::string StepSentence(const BoardCup& card) {
     case StepKind::kUseMedium:
       return sentence("no more water; thin on with medium.");
     case StepKind::kUseFinerUnit:
-      return sentence(step.amount_ml.value_or(0.0) < kLeastDose_ml
-                          ? "stop here, or film it again to know it better."
-                          : "measure it out finer, at most " + amount +
-                                " at once.");
+      return sentence(step.amount_ml
+                          ? "measure it out finer, at most " + amount +
+                                " at once."
+                          : "stop here, or film it again to know it better.");
     case StepKind::kOtherThinner:
       return sentence("this " + thinner +
                       " is hardly thinner than the target; take another.");

@@ -129,9 +129,9 @@ QString Wording::Step(const BoardCup& cup) const {
     case StepKind::kUseMedium:
       return tr("No more water: thin it further with pouring medium.");
     case StepKind::kUseFinerUnit:
-      return step.amount_ml.value_or(0.0) < kLeastDose_ml
-                 ? tr("Stop here, or film it again to know it better.")
-                 : tr("Measure finer: at most %1 at once.").arg(amount);
+      return step.amount_ml
+                 ? tr("Measure finer: at most %1 at once.").arg(amount)
+                 : tr("Stop here, or film it again to know it better.");
     case StepKind::kOtherThinner:
       return tr(
           "This liquid is hardly thinner than the base coat; use another.");

@@ -16,6 +16,8 @@ namespace {
 // As AdviseDose's cautions; commonly quoted, no source.
 constexpr double kBaseAge_min = 120.0;
 constexpr double kRoomDrift_c = 2.0;
+/// A drop: nobody measures out less (common practice, no source).
+constexpr double kLeastDose_ml = 0.05;
 /// What a dose may be asked about (DoseRequest::Validate).
 constexpr double kLeastRatio = 0.01;
 constexpr double kMostRatio = 1000.0;
@@ -819,7 +821,7 @@ void Bench::Impl::FillCup(const BenchCup& cup,
     case DoseAdvice::kTooCoarse:
       step.kind = StepKind::kUseFinerUnit;
       step.reason = StepReason::kThicker;
-      step.amount_ml = dose.other_ml;
+      if (dose.other_ml >= kLeastDose_ml) step.amount_ml = dose.other_ml;
       break;
     case DoseAdvice::kCannot:
       step.kind = StepKind::kOtherThinner;

@@ -28,10 +28,11 @@ enum class StepKind {
   kPutReserveBack,  ///< too thin: put `amount_ml` of the unthinned mix back
   kThicken,         ///< too thin and no reserve helps: stir in thicker paint
   kUseMedium,       ///< more water would pass the share that is advised
-  kUseFinerUnit,  ///< one of her unit is too much; at most `amount_ml` at once
-  kOtherThinner,  ///< this thinner is hardly thinner than the target
-  kSayVolume,     ///< no dose without the cup's volume
-  kFilmBaseCoat,  ///< the base coat must be filmed first (or more)
+  kUseFinerUnit,    ///< one of her unit is too much; at most `amount_ml` at
+                    ///< once, or, without an amount, stop here or film again
+  kOtherThinner,    ///< this thinner is hardly thinner than the target
+  kSayVolume,       ///< no dose without the cup's volume
+  kFilmBaseCoat,    ///< the base coat must be filmed first (or more)
 };
 
 /// Why.
@@ -53,10 +54,6 @@ enum class StepReason {
 /// Names for documents: "add", "stir_and_film", "too_few_films", ...
 const char* StepKindName(StepKind kind);
 const char* StepReasonName(StepReason reason);
-
-/// A drop, the least that is measured out at a bench (common practice, no
-/// source). A kUseFinerUnit for less means: stop here, or film again.
-inline constexpr double kLeastDose_ml = 0.05;
 
 struct NextStep {
   StepKind kind = StepKind::kNothing;

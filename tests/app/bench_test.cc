@@ -362,6 +362,13 @@ TEST_F(OnTheBench, NamesTheAmountInHerUnit) {
   ASSERT_TRUE(bench_->ChangeCup(cup, details, now_));
   EXPECT_EQ(Card(cup).step.kind, StepKind::kUseFinerUnit);
   EXPECT_LT(*Card(cup).step.amount_ml, 20.0);
+  // In a thimbleful it would be less than a drop: nobody measures that out.
+  details.volume_ml = 1.0;
+  details.unit = DoseUnit{"spoon", 1.0};
+  ASSERT_TRUE(bench_->ChangeCup(cup, details, now_));
+  EXPECT_EQ(Card(cup).step.kind, StepKind::kUseFinerUnit);
+  EXPECT_FALSE(Card(cup).step.amount_ml);
+  details.volume_ml = 120.0;
   // No volume, no amount.
   details.volume_ml.reset();
   ASSERT_TRUE(bench_->ChangeCup(cup, details, now_));

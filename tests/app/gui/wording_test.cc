@@ -50,7 +50,7 @@ TEST_F(WordingTest, AsksForNoMeasureFinerThanADrop) {
   BoardCup cup = CupThatNeeds(StepKind::kUseFinerUnit);
   cup.step.amount_ml = 0.3;
   EXPECT_EQ(words_.Step(cup), "Measure finer: at most 0.3 mL at once.");
-  cup.step.amount_ml = 0.004;
+  cup.step.amount_ml.reset();
   EXPECT_EQ(words_.Step(cup), "Stop here, or film it again to know it better.");
 }
 
