@@ -375,12 +375,22 @@ class Pieces {
       first->t_s -= 0.5 * hidden_s;
       first->sd_s = std::hypot(first->sd_s, hidden_s / std::sqrt(12.0));
     }
-    first->in_one_picture =
-        tallest * 8 > Count() * 7 && !GapAt(g, i - 1).IsGap() && open == i;
+    first->in_one_picture = tallest * 8 > Count() * 7 &&
+                            !GapAt(g, i - 1).IsGap() && open == i &&
+                            StoodWhole(i - 1);
     return *first;
   }
   // A third of the fall, 10 to 30 mm, in free fall.
   static constexpr double kFlyOpen_s = 0.05;
+
+  // Not yet fading.
+  bool StoodWhole(std::size_t i) const {
+    std::vector<double> presence;
+    for (int p = first_; p < Count(); ++p)
+      if (single_.Sd(i, p) <= kSeenSd)
+        presence.push_back(e_.presence[At(i, p)]);
+    return presence.empty() || Median(presence) > 0.7;
+  }
 
   // A codec that spares bits does not draw anew what changes little: where the
   // picture of the stream had stood still before it went, it may have parted
@@ -530,7 +540,7 @@ std::optional<FlowProxy> ThinningRate(const StreamEpisode& e, double end_s) {
 }
 
 /// A break changes a few pixels; a knock, a stuck camera that comes back or a
-/// hand changes them all.
+/// hand changes them all, more than a codec does that draws all anew at times.
 bool PictureJumps(const StreamEpisode& e, double break_s) {
   std::vector<double> usual;
   double here = 0.0;
@@ -539,7 +549,12 @@ bool PictureJumps(const StreamEpisode& e, double break_s) {
     if (e.t_s[i] > break_s - 0.15 && e.t_s[i] < break_s + 0.15)
       here = std::max(here, static_cast<double>(e.change[i]));
   }
-  return here > 1.0 && here > 5.0 * Median(usual);
+  const double median = Median(usual);
+  const auto high =
+      usual.begin() +
+      static_cast<std::ptrdiff_t>(0.95 * static_cast<double>(usual.size()));
+  std::nth_element(usual.begin(), high, usual.end());
+  return here > 1.0 && here > 5.0 * median && here > 2.0 * *high;
 }
 
 FlowMeasurement Refuse(std::string reason) {

@@ -95,21 +95,21 @@ std::optional<Band> FindBand(const cv::Mat& now, const cv::Mat& before) {
 // Strength of the stick's two upright edges in each row.
 std::vector<float> EdgeProfile(const cv::Mat& image, int left, int right) {
   std::vector<float> e(static_cast<std::size_t>(image.rows), 0.0F);
-  const int reach = 3;
+  // As far as a hand sways, but not as far in as what hangs from a narrow
+  // stick.
+  const int out = 3, in = std::clamp((right - left) / 8, 1, 3);
   for (int y = 0; y < image.rows; ++y) {
     const auto* p = image.ptr<std::uint8_t>(y);
-    float sum = 0.0F;
-    for (const int edge : {left, right}) {
-      int strongest = 0;
-      for (int x = std::max(1, edge - reach);
-           x <= std::min(image.cols - 2, edge + reach);
-           ++x)
-        strongest = std::max(strongest, std::abs(p[x + 1] - p[x - 1]));
+    const auto strongest = [&](int from, int to) {
+      int most = 0;
+      for (int x = std::max(1, from); x <= std::min(image.cols - 2, to); ++x)
+        most = std::max(most, std::abs(p[x + 1] - p[x - 1]));
       // Enough to be an edge is enough: a plain stretch of stick must not
       // count for more than a faint one.
-      sum += static_cast<float>(std::min(strongest, 10));
-    }
-    e[static_cast<std::size_t>(y)] = sum;
+      return static_cast<float>(std::min(most, 10));
+    };
+    e[static_cast<std::size_t>(y)] =
+        strongest(left - out, left + in) + strongest(right - in, right + out);
   }
   return e;
 }
