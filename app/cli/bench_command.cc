@@ -12,8 +12,6 @@
 #include "app/cli/bench_text.h"
 #include "app/cli/book_options.h"
 #include "app/cli/cup_document.h"
-#include "app/usecases/cup_of_label.h"
-#include "app/usecases/label_document.h"
 
 namespace flowkin {
 namespace {
@@ -213,40 +211,6 @@ BenchAction CupAction(CLI::App& bench) {
           }};
 }
 
-BenchAction LabelAction(CLI::App& bench) {
-  auto file = std::make_shared<std::string>();
-  CLI::App* app = Action(
-      bench, "label", "Puts a cup on the bench from the code of its label");
-  app->add_option("--file",
-                  *file,
-                  "What the code gave when scanned; without it, standard input")
-      ->type_name("FILE");
-  return {app, [file](Bench& b, UtcTime now, Terminal& t) -> Result<BenchDone> {
-            const auto labels = ReadLabels(*file == "-" ? "" : *file, t.in);
-            if (!labels) return labels.error();
-            if (labels->empty()) return Wrong("There is no label to read.");
-            std::vector<LabelledCup> cups;
-            for (const BatchLabel& label : *labels) {
-              auto cup = CupOfLabel(label);
-              if (!cup) return cup.error();
-              for (const std::string& name :
-                   {label.name, label.brand, label.colour}) {
-                if (auto fits = CheckName("label", name); !fits) {
-                  return fits.error();
-                }
-              }
-              cups.push_back(*std::move(cup));
-            }
-            BenchDone done;
-            for (const LabelledCup& cup : cups) {
-              const auto id = AddLabelledCup(b, cup, now);
-              if (!id) return id.error();
-              done.entry = *id;
-            }
-            return done;
-          }};
-}
-
 BenchAction AddedAction(CLI::App& bench) {
   struct Flags {
     std::string cup, thinner;
@@ -379,7 +343,6 @@ std::vector<BenchAction> PlainActions(CLI::App& bench) {
          return BenchDone{};
        }});
   actions.push_back(CupAction(bench));
-  actions.push_back(LabelAction(bench));
   actions.push_back(AddedAction(bench));
   actions.push_back(SettingsAction(bench));
   {

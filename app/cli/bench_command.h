@@ -27,7 +27,7 @@ struct BenchFlags {
 struct BenchDone {
   /// Entry it wrote, named in the document; 0 where there is nothing to name.
   EntryNumber entry = 0;
-  /// Set where the action was carried out but its films hold no test.
+  /// Set where the action was carried out but what it was given holds nothing.
   std::string refused;
 };
 

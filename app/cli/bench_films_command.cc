@@ -4,8 +4,12 @@
 #include <utility>
 
 #include "app/cli/bench_command.h"
+#include "app/cli/cup_document.h"
 #include "app/cli/measure_options.h"
+#include "app/usecases/cup_of_label.h"
 #include "app/usecases/filmed_test.h"
+#include "app/usecases/label_document.h"
+#include "app/usecases/labels_on_photo.h"
 #include "app/usecases/measure_clips.h"
 
 namespace flowkin {
@@ -130,6 +134,59 @@ BenchAction CorrectAction(CLI::App& bench) {
           }};
 }
 
+Result<LabelsOnPhoto> LabelsGiven(const std::string& photo,
+                                  const std::string& file,
+                                  std::istream& in) {
+  if (!photo.empty()) return ReadLabelsOnPhoto(photo);
+  auto labels = ReadLabels(file == "-" ? "" : file, in);
+  if (!labels) return labels.error();
+  if (labels->empty()) {
+    return Error{ErrorCode::kInvalidArgument, "There is no label to read."};
+  }
+  return LabelsOnPhoto{*std::move(labels), {}};
+}
+
+BenchAction LabelAction(CLI::App& bench) {
+  auto file = std::make_shared<std::string>();
+  auto photo = std::make_shared<std::string>();
+  CLI::App* app = bench.add_subcommand(
+      "label", "Puts a cup on the bench from the code of its label");
+  CLI::Option* scanned =
+      app->add_option("--file",
+                      *file,
+                      "What the code gave when scanned; without it, standard "
+                      "input")
+          ->type_name("FILE");
+  app->add_option(
+         "--photo", *photo, "A photo of the label; of several, a cup each")
+      ->type_name("PHOTO")
+      ->excludes(scanned);
+  return {app, [=](Bench& b, UtcTime now, Terminal& t) -> Result<BenchDone> {
+            const auto given = LabelsGiven(*photo, *file, t.in);
+            if (!given) return given.error();
+            BenchDone done;
+            done.refused = given->refused;
+            std::vector<LabelledCup> cups;
+            for (const BatchLabel& label : given->labels) {
+              auto cup = CupOfLabel(label);
+              if (!cup) return cup.error();
+              for (const std::string& name :
+                   {label.name, label.brand, label.colour}) {
+                if (auto fits = CheckName("label", name); !fits) {
+                  return fits.error();
+                }
+              }
+              cups.push_back(*std::move(cup));
+            }
+            for (const LabelledCup& cup : cups) {
+              const auto id = AddLabelledCup(b, cup, now);
+              if (!id) return id.error();
+              done.entry = *id;
+            }
+            return done;
+          }};
+}
+
 }  // namespace
 
 Command AddBenchCommand(CLI::App& parent) {
@@ -137,6 +194,7 @@ Command AddBenchCommand(CLI::App& parent) {
       parent, [](CLI::App& bench, std::vector<BenchAction>& actions) {
         actions.push_back(TestAction(bench));
         actions.push_back(CorrectAction(bench));
+        actions.push_back(LabelAction(bench));
       });
 }
 

@@ -32,10 +32,10 @@ bool NeedsNoPictures(int argc, char** argv) {
   if (argc < 2) return false;
   const std::string_view command = argv[1];
   if (command == "bench" && argc > 2) {
-    // What is asked of a bench comes first; its films are measured there.
+    // What is asked of a bench comes first; films and photos are read there.
     const std::string_view action = argv[2];
     return action.substr(0, 1) != "-" && action != "test" &&
-           action != "correct";
+           action != "correct" && action != "label";
   }
   if (std::find(std::begin(kNoPictures), std::end(kNoPictures), command) ==
       std::end(kNoPictures)) {

@@ -11,6 +11,7 @@
 #include "app/gui/convert.h"
 #include "app/usecases/cup_of_label.h"
 #include "app/usecases/label_document.h"
+#include "app/usecases/labels_on_photo.h"
 
 namespace flowkin {
 namespace {
@@ -441,7 +442,26 @@ QVariantMap BenchBoard::formOfLabel(const QString& code) const {
              tr("This is not the whole code of a label. Read it again; a hand "
                 "scanner must be set to the keyboard that is in use.")}};
   }
-  const BatchLabel& label = labels->front();
+  return FormOf(labels->front());
+}
+
+QVariantMap BenchBoard::formOfLabelPhoto(const QUrl& photo) const {
+  const Result<LabelsOnPhoto> found =
+      ReadLabelsOnPhoto(photo.toLocalFile().toStdString());
+  if (!found) return {{"trouble", Wording::Engine(found.error().message)}};
+  if (found->labels.empty()) {
+    return {{"trouble", Wording::Engine(found->refused)}};
+  }
+  if (found->labels.size() > 1) {
+    return {{"trouble",
+             tr("There are %1 labels on this photo; photograph one jar at a "
+                "time.")
+                 .arg(found->labels.size())}};
+  }
+  return FormOf(found->labels.front());
+}
+
+QVariantMap BenchBoard::FormOf(const BatchLabel& label) const {
   const Result<LabelledCup> cup = CupOfLabel(label);
   if (!cup) return {{"trouble", Wording::Engine(cup.error().message)}};
   QVariantMap form = FormOf(cup->details);

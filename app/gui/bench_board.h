@@ -4,6 +4,7 @@
 #include <QColor>
 #include <QStringList>
 #include <QTimer>
+#include <QUrl>
 #include <QVariantMap>
 #include <QtQmlIntegration>
 #include <memory>
@@ -11,6 +12,7 @@
 
 #include "app/gui/preferences.h"
 #include "app/gui/wording.h"
+#include "app/usecases/batch_label.h"
 #include "app/usecases/bench.h"
 
 namespace flowkin {
@@ -126,6 +128,8 @@ class BenchBoard : public QAbstractListModel {
   /// is in it besides) and "told" (what else the label says); or "trouble"
   /// alone.
   Q_INVOKABLE QVariantMap formOfLabel(const QString& code) const;
+  /// The same from a photo of the label.
+  Q_INVOKABLE QVariantMap formOfLabelPhoto(const QUrl& photo) const;
   /// Puts a form's values on the bench; -1 adds a cup. Returns what is wrong
   /// with them, empty where it is done.
   Q_INVOKABLE QString keep(int row, const QVariantMap& form);
@@ -170,6 +174,7 @@ class BenchBoard : public QAbstractListModel {
   bool NeedSession();
   void Reload();
   QVariantMap FormOf(const CupDetails& details) const;
+  QVariantMap FormOf(const BatchLabel& label) const;
   const BoardCup* Chosen() const;
   int RowOf(std::optional<CupId> id) const;
 

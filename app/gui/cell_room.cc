@@ -1,5 +1,6 @@
 #include "app/gui/cell_room.h"
 
+#include <QDir>
 #include <QFileInfo>
 #include <QMetaObject>
 #include <QRegularExpression>
@@ -11,7 +12,6 @@
 
 #include "app/gui/formats.h"
 #include "app/gui/wording.h"
-#include "app/usecases/read_picture.h"
 
 namespace flowkin {
 namespace {
@@ -70,31 +70,30 @@ CellRoom::CellRoom(JournalReader* journal, QObject* parent)
 
 CellRoom::~CellRoom() = default;
 
-void CellRoom::open(int side, const QUrl& photo) {
+void CellRoom::Clear(int side) {
   Side& to = At(side);
+  // A long clip is not read to its end for nothing.
+  if (working_on_ && &sides_[*working_on_] == &to) worker_.request_stop();
   PictureFeed* feed = to.feed;
+  const int opened = to.opened + 1;
   to = Side{};
   to.feed = feed;
+  to.opened = opened;
+}
+
+void CellRoom::open(int side, const QUrl& photo) {
+  Clear(side);
+  Side& to = At(side);
   to.photo.path = photo.toLocalFile().toStdString();
-  const Result<cv::Mat> picture = ReadPicture(to.photo.path);
-  if (picture) {
-    to.width_px = picture->cols;
-    to.height_px = picture->rows;
-    to.picture = Shown(*picture);
-  } else {
-    to.photo.path.clear();
-    to.trouble = Wording::Engine(picture.error().message);
-  }
+  to.unread = true;
+  WorkOn();
   ShowMarks(to);
   emit changed();
 }
 
 void CellRoom::putAway(int side) {
-  Side& to = At(side);
-  PictureFeed* feed = to.feed;
-  to = Side{};
-  to.feed = feed;
-  ShowMarks(to);
+  Clear(side);
+  ShowMarks(At(side));
   emit changed();
 }
 
@@ -112,13 +111,13 @@ void CellRoom::point(int side, QPointF at, QRectF area) {
       const auto px = [](double at_share, int size_px) {
         return static_cast<int>(std::lround(at_share * size_px));
       };
-      const int left_px = px(part.left(), to.width_px);
-      const int top_px = px(part.top(), to.height_px);
+      const int left_px = px(part.left(), to.WidthPx());
+      const int top_px = px(part.top(), to.HeightPx());
       UsePart(to,
               PicturePart{left_px,
                           top_px,
-                          px(part.right(), to.width_px) - left_px,
-                          px(part.bottom(), to.height_px) - top_px});
+                          px(part.right(), to.WidthPx()) - left_px,
+                          px(part.bottom(), to.HeightPx()) - top_px});
     }
     ShowMarks(to);
     emit changed();
@@ -126,7 +125,7 @@ void CellRoom::point(int side, QPointF at, QRectF area) {
   }
   if (to.ends.size() >= 2) to.ends.clear();
   to.ends.push_back(share);
-  to.pointed_sd_px = kPointing_sd_px * to.width_px / area.width();
+  to.pointed_sd_px = kPointing_sd_px * to.WidthPx() / area.width();
   ScaleFromEnds(to);
   ShowMarks(to);
   emit changed();
@@ -162,6 +161,7 @@ void CellRoom::setPixel(int side, const QString& mm) {
 
 void CellRoom::markPart(int side) {
   Side& to = At(side);
+  if (!to.read) return;
   to.corners.clear();
   to.marking = !to.marking;
   ShowMarks(to);
@@ -170,6 +170,7 @@ void CellRoom::markPart(int side) {
 
 void CellRoom::setPart(int side, const QString& part) {
   Side& to = At(side);
+  if (!to.read) return;
   to.marking = false;
   to.corners.clear();
   const QStringList numbers =
@@ -193,8 +194,8 @@ void CellRoom::setPart(int side, const QString& part) {
 void CellRoom::UsePart(Side& side, std::optional<PicturePart> part) {
   side.trouble.clear();
   if (part && (part->x < 0 || part->y < 0 || part->width < 1 ||
-               part->height < 1 || part->width > side.width_px - part->x ||
-               part->height > side.height_px - part->y)) {
+               part->height < 1 || part->width > side.WidthPx() - part->x ||
+               part->height > side.HeightPx() - part->y)) {
     side.trouble = tr("This part does not lie on the photo.");
     return;
   }
@@ -205,8 +206,8 @@ void CellRoom::UsePart(Side& side, std::optional<PicturePart> part) {
 void CellRoom::ScaleFromEnds(Side& side) {
   if (side.ends.size() != 2 || !side.length_mm) return;
   const double distance_px =
-      std::hypot((side.ends[1].x() - side.ends[0].x()) * side.width_px,
-                 (side.ends[1].y() - side.ends[0].y()) * side.height_px);
+      std::hypot((side.ends[1].x() - side.ends[0].x()) * side.WidthPx(),
+                 (side.ends[1].y() - side.ends[0].y()) * side.HeightPx());
   if (!(distance_px > 10.0 * side.pointed_sd_px)) {
     side.trouble = tr("The two ends lie too close together for a scale.");
     return;
@@ -221,43 +222,78 @@ void CellRoom::ScaleFromEnds(Side& side) {
 void CellRoom::Count(Side& side) {
   side.view.reset();
   side.stale = !side.photo.path.empty();
-  CountNext();
+  WorkOn();
 }
 
-void CellRoom::CountNext() {
-  if (counting_) return;
-  for (std::size_t i = 0; i < sides_.size(); ++i) {
-    Side& side = sides_[i];
-    if (!side.stale) continue;
-    side.stale = false;
-    counting_ = i;
-    // A photo of a phone takes a second.
-    worker_ = std::jthread([this, photo = side.photo] {
-      Result<CellView> view = ViewPhoto(photo);
-      QMetaObject::invokeMethod(
-          this,
-          [this, photo, view = std::move(view)]() mutable {
-            Side& counted = sides_[*std::exchange(counting_, std::nullopt)];
-            // Meanwhile another photo or scale may have been chosen.
-            if (!counted.stale && counted.photo.path == photo.path &&
-                counted.photo.mm_per_px == photo.mm_per_px) {
-              if (view) {
-                counted.view = *std::move(view);
-                if (!counted.view->measured) {
-                  counted.trouble = Wording::Engine(counted.view->reason);
-                }
-              } else {
-                counted.trouble = Wording::Engine(view.error().message);
-              }
-              ShowMarks(counted);
-            }
-            CountNext();
-            emit changed();
-          },
-          Qt::QueuedConnection);
-    });
-    return;
+void CellRoom::WorkOn() {
+  for (std::size_t i = 0; i < sides_.size() && !working_on_; ++i) {
+    if (sides_[i].unread) {
+      Read(i);
+    } else if (sides_[i].stale && sides_[i].read) {
+      CountCells(i);
+    }
   }
+}
+
+void CellRoom::Read(std::size_t index) {
+  Side& side = sides_[index];
+  side.unread = false;
+  working_on_ = index;
+  worker_ = std::jthread([this, path = side.photo.path, opened = side.opened](
+                             const std::stop_token& stop) {
+    Result<CellPicture> picture = ReadCellPicture(path, stop);
+    QImage shown;
+    if (picture) shown = Shown(picture->bgr);
+    QMetaObject::invokeMethod(
+        this,
+        [this, opened, picture = std::move(picture), shown]() mutable {
+          Side& to = sides_[*std::exchange(working_on_, std::nullopt)];
+          if (to.opened == opened) {
+            if (picture) {
+              to.read = *std::move(picture);
+              to.picture = shown;
+            } else {
+              to.photo.path.clear();
+              to.trouble = Wording::Engine(picture.error().message);
+            }
+            ShowMarks(to);
+          }
+          WorkOn();
+          emit changed();
+        },
+        Qt::QueuedConnection);
+  });
+}
+
+void CellRoom::CountCells(std::size_t index) {
+  Side& side = sides_[index];
+  side.stale = false;
+  working_on_ = index;
+  // A photo of a phone takes a second.
+  worker_ = std::jthread(
+      [this, photo = side.photo, picture = *side.read, opened = side.opened] {
+        Result<CellView> view = ViewPicture(picture, photo);
+        QMetaObject::invokeMethod(
+            this,
+            [this, opened, view = std::move(view)]() mutable {
+              Side& counted = sides_[*std::exchange(working_on_, std::nullopt)];
+              // Meanwhile another photo, scale or part may have been chosen.
+              if (!counted.stale && counted.opened == opened) {
+                if (view) {
+                  counted.view = *std::move(view);
+                  if (!counted.view->measured) {
+                    counted.trouble = Wording::Engine(counted.view->reason);
+                  }
+                } else {
+                  counted.trouble = Wording::Engine(view.error().message);
+                }
+                ShowMarks(counted);
+              }
+              WorkOn();
+              emit changed();
+            },
+            Qt::QueuedConnection);
+      });
 }
 
 void CellRoom::ShowMarks(const Side& side) {
@@ -272,17 +308,17 @@ void CellRoom::ShowMarks(const Side& side) {
       for (int i = 0; i < kCorners; ++i) {
         const double angle = 2.0 * std::numbers::pi * i / kCorners;
         mark.points.emplace_back(
-            (cell.x_px + radius_px * std::cos(angle)) / side.width_px,
-            (cell.y_px + radius_px * std::sin(angle)) / side.height_px);
+            (cell.x_px + radius_px * std::cos(angle)) / side.WidthPx(),
+            (cell.y_px + radius_px * std::sin(angle)) / side.HeightPx());
       }
       marks.push_back(std::move(mark));
     }
   }
   if (const auto& part = side.photo.part) {
-    const double left = 1.0 * part->x / side.width_px;
-    const double top = 1.0 * part->y / side.height_px;
-    const double right = 1.0 * (part->x + part->width) / side.width_px;
-    const double bottom = 1.0 * (part->y + part->height) / side.height_px;
+    const double left = 1.0 * part->x / side.WidthPx();
+    const double top = 1.0 * part->y / side.HeightPx();
+    const double right = 1.0 * (part->x + part->width) / side.WidthPx();
+    const double bottom = 1.0 * (part->y + part->height) / side.HeightPx();
     marks.push_back(
         {{{left, top}, {right, top}, {right, bottom}, {left, bottom}},
          true,
@@ -311,7 +347,15 @@ QVariantList CellRoom::sides() const {
     const Side& side = sides_[i];
     const bool scaled = side.photo.mm_per_px > 0.0;
     QStringList says;
-    if (counting_ == i || side.stale) says << tr("Counting …");
+    if (!side.photo.path.empty() && !side.read) {
+      says << tr("Reading …");
+    } else if (working_on_ == i || side.stale) {
+      says << tr("Counting …");
+    }
+    if (side.read && side.read->at_s) {
+      says << tr("The picture at %1 s of the clip.")
+                  .arg(Formats::Number(*side.read->at_s, 1));
+    }
     const bool measured = side.view && side.view->measured;
     if (measured) {
       says << tr("%n whole cell(s) on %1 cm²",
@@ -390,10 +434,21 @@ void CellRoom::keep(int side,
                     const QString& parts,
                     int cup,
                     const QString& text) {
-  const Side& from = At(side);
-  if (from.photo.path.empty()) return;
+  Side& from = At(side);
+  if (!from.read) return;
   CellsTested test;
   test.photo = from.photo.path;
+  if (from.read->at_s) {
+    const QDir book = QFileInfo(journal_->StorePath()).absoluteDir();
+    const Result<std::string> kept = KeepCellPicture(
+        *from.read, from.photo.path, book.filePath("pictures").toStdString());
+    if (!kept) {
+      from.trouble = Wording::Engine(kept.error().message);
+      emit changed();
+      return;
+    }
+    test.photo = *kept;
+  }
   if (from.view && from.view->measured) test.counted = CountedOf(*from.view);
   journal_->KeepCells(std::move(test), seen, after_s, parts, cup, text);
 }

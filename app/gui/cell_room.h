@@ -18,9 +18,9 @@
 
 namespace flowkin {
 
-/// Two photos of cells, each counted by the use-case of `flowkin cells` as soon
-/// as its scale is known, side by side, to be written into the journal's open
-/// day.
+/// Two photos or short clips of cells, each counted by the use-case of `flowkin
+/// cells` as soon as its scale is known, side by side, to be written into the
+/// journal's open day.
 class CellRoom : public QObject {
   Q_OBJECT
   QML_ELEMENT
@@ -44,7 +44,7 @@ class CellRoom : public QObject {
   PictureFeed* first() const { return sides_[0].feed; }
   PictureFeed* second() const { return sides_[1].feed; }
   QString comparison() const;
-  bool busy() const { return counting_.has_value(); }
+  bool busy() const { return working_on_.has_value(); }
 
   /// `side` is 0 or 1 throughout.
   Q_INVOKABLE void open(int side, const QUrl& photo);
@@ -61,8 +61,8 @@ class CellRoom : public QObject {
   Q_INVOKABLE void markPart(int side);
   /// Or "x, y, width, height", px; empty for all of the photo.
   Q_INVOKABLE void setPart(int side, const QString& part);
-  /// Writes a cell test with this photo and what was counted on it; the rest as
-  /// JournalReader::cells.
+  /// Writes a cell test with this photo, or the picture of this clip, and what
+  /// was counted on it; the rest as JournalReader::cells.
   Q_INVOKABLE void keep(int side,
                         int seen,
                         const QString& after_s,
@@ -77,30 +77,39 @@ class CellRoom : public QObject {
   struct Side {
     PictureFeed* feed = nullptr;
     CellPhoto photo;
-    QImage picture;  ///< small enough to be shown
-    int width_px = 0;
-    int height_px = 0;
-    std::vector<QPointF> ends;     ///< shares of the picture
-    std::vector<QPointF> corners;  ///< likewise, while the part is marked
+    std::optional<CellPicture> read;  ///< of `photo`, once it is
+    QImage picture;                   ///< small enough to be shown
+    std::vector<QPointF> ends;        ///< shares of the picture
+    std::vector<QPointF> corners;     ///< likewise, while the part is marked
     bool marking = false;
     double pointed_sd_px = 0.0;
     std::optional<double> length_mm;
     std::optional<CellView> view;
     QString trouble;
-    bool stale = false;  ///< to be counted (again)
+    bool unread = false;  ///< to be read
+    bool stale = false;   ///< to be counted (again)
+    int opened = 0;       ///< what was begun for another file is dropped
+
+    int WidthPx() const { return read ? read->bgr.cols : 0; }
+    int HeightPx() const { return read ? read->bgr.rows : 0; }
   };
 
   Side& At(int side) { return sides_[side == 1 ? 1 : 0]; }
   /// Takes the scale from what was pointed at, once that is complete.
   void ScaleFromEnds(Side& side);
   void UsePart(Side& side, std::optional<PicturePart> part);
+  /// Empties the place for another file, or none.
+  void Clear(int side);
   void Count(Side& side);
-  void CountNext();
+  /// Goes on with what is to be read or counted, one thing at a time.
+  void WorkOn();
+  void Read(std::size_t index);
+  void CountCells(std::size_t index);
   void ShowMarks(const Side& side);
 
   JournalReader* journal_;
   std::array<Side, 2> sides_;
-  std::optional<std::size_t> counting_;
+  std::optional<std::size_t> working_on_;
   std::jthread worker_;
 };
 

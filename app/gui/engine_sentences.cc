@@ -735,6 +735,18 @@ namespace {
         "This label is of pouring medium, which is no cup on the bench."),
     QT_TRANSLATE_NOOP("engine",
                       "The label's role is not known to this program."),
+    QT_TRANSLATE_NOOP("engine",
+                      "'%1' cannot be written (%2); check the folder and the "
+                      "room on the disk."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "No code of a label can be read on this photo; take it again from "
+        "closer, straight on and sharp, with the whole code and its white rim "
+        "in the picture."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "The code on this photo is not that of a label of this program; "
+        "photograph the label that was printed for the jar."),
     QT_TRANSLATE_NOOP(
         "engine", "The label tells of more water than there is in the cup."),
     QT_TRANSLATE_NOOP("engine", "A ratio must be above 0."),

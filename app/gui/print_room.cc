@@ -5,8 +5,14 @@
 #include <QDir>
 #include <QImage>
 #include <QLocale>
+#include <QPageLayout>
+#include <QPainter>
+#include <QPrintDialog>
+#include <QPrinter>
 #include <QSettings>
 #include <QStandardPaths>
+#include <algorithm>
+#include <memory>
 #include <utility>
 
 #include "app/usecases/journal_document.h"
@@ -14,6 +20,20 @@
 #include "app/usecases/write_file.h"
 
 namespace flowkin {
+namespace {
+
+Result<QImage> PictureOf(const Paper& paper, int page, int width_px) {
+  const Result<Photo> picture = paper.Picture(page, width_px);
+  if (!picture) return picture.error();
+  const QImage image(picture->rgb.data(),
+                     picture->width,
+                     picture->height,
+                     3 * picture->width,
+                     QImage::Format_RGB888);
+  return image.copy();
+}
+
+}  // namespace
 
 PrintRoom::PrintRoom(Preferences* preferences,
                      JournalReader* journal,
@@ -51,12 +71,14 @@ void PrintRoom::setFolder(const QUrl& folder) {
 void PrintRoom::Refuse(const Error& error) {
   trouble_ = Wording::Engine(error.message);
   written_.clear();
+  sent_.clear();
   drop();
 }
 
 void PrintRoom::Look(const QString& name, Result<Paper> paper) {
   trouble_.clear();
   written_.clear();
+  sent_.clear();
   if (!paper) return Refuse(paper.error());
   paper_ = *std::move(paper);
   name_ = name;
@@ -67,14 +89,9 @@ void PrintRoom::Look(const QString& name, Result<Paper> paper) {
 
 void PrintRoom::ShowPage() {
   constexpr int kWidth_px = 1240;  // 150 to the inch
-  const Result<Photo> picture = paper_->Picture(page_, kWidth_px);
+  const Result<QImage> picture = PictureOf(*paper_, page_, kWidth_px);
   if (!picture) return Refuse(picture.error());
-  const QImage image(picture->rgb.data(),
-                     picture->width,
-                     picture->height,
-                     3 * picture->width,
-                     QImage::Format_RGB888);
-  sight_->Show(image.copy());
+  sight_->Show(*picture);
 }
 
 void PrintRoom::setPage(int page) {
@@ -96,8 +113,58 @@ void PrintRoom::save() {
   if (trouble_.isEmpty()) drop();
 }
 
+void PrintRoom::print() {
+  if (!paper_) return;
+  const auto printer = std::make_shared<QPrinter>();
+  printer->setDocName(name_);
+  auto* dialog = new QPrintDialog(printer.get());
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->setMinMax(1, pages());
+  connect(dialog, &QDialog::accepted, this, [this, printer] {
+    if (paper_) PrintOn(*printer);
+  });
+  // It draws on the printer until it is gone.
+  connect(dialog, &QObject::destroyed, this, [printer] {});
+  dialog->open();
+}
+
+void PrintRoom::PrintOn(QPrinter& printer) {
+  if (!paper_) return;
+  trouble_.clear();
+  written_.clear();
+  sent_.clear();
+  constexpr int kDotsPerInch = 300;
+  printer.setResolution(kDotsPerInch);
+  printer.setFullPage(true);
+  printer.setPageLayout(QPageLayout(
+      QPageSize(QPageSize::A4), QPageLayout::Portrait, QMarginsF()));
+  const QRect sheet = printer.pageLayout().fullRectPixels(kDotsPerInch);
+  const bool all = printer.printRange() != QPrinter::PageRange;
+  const int first = all ? 1 : std::clamp(printer.fromPage(), 1, pages());
+  const int last = all ? pages() : std::clamp(printer.toPage(), first, pages());
+  QPainter painter;
+  bool sound = painter.begin(&printer);
+  for (int page = first; sound && page <= last; ++page) {
+    if (page > first) sound = printer.newPage();
+    const Result<QImage> picture = PictureOf(*paper_, page - 1, sheet.width());
+    if (!picture) return Refuse(picture.error());
+    painter.drawImage(sheet, *picture);
+  }
+  sound = painter.end() && sound;
+  if (sound && printer.printerState() != QPrinter::Error) {
+    sent_ = printer.outputFileName().isEmpty() ? printer.printerName()
+                                               : printer.outputFileName();
+  } else {
+    trouble_ =
+        tr("The printer does not take the pages; save them as a file "
+           "and open it.");
+  }
+  emit changed();
+}
+
 void PrintRoom::Write(const QString& name, const Result<std::string>& bytes) {
   trouble_.clear();
+  sent_.clear();
   if (!bytes) return Refuse(bytes.error());
   QDir().mkpath(folder());
   const QString path = QDir(folder()).filePath(name);

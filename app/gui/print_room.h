@@ -11,10 +11,12 @@
 #include "app/gui/preferences.h"
 #include "app/usecases/paper.h"
 
+class QPrinter;
+
 namespace flowkin {
 
-/// Prints to files: what belongs to the day open in the journal, and to the
-/// plan, looked at before they are written. The same pages as `flowkin print`
+/// Prints to files and on paper: what belongs to the day open in the journal,
+/// and to the plan, looked at before that. The same pages as `flowkin print`
 /// and `flowkin journal export`.
 class PrintRoom : public QObject {
   Q_OBJECT
@@ -24,6 +26,8 @@ class PrintRoom : public QObject {
   Q_PROPERTY(QString folder READ folder NOTIFY changed)
   /// The file written last, empty at first; and what to know about it.
   Q_PROPERTY(QString written READ written NOTIFY changed)
+  /// Where the pages on paper went; empty where none did.
+  Q_PROPERTY(QString sent READ sent NOTIFY changed)
   Q_PROPERTY(QString remark READ remark NOTIFY changed)
   Q_PROPERTY(QString trouble READ trouble NOTIFY changed)
   /// What lies ready to be written: how many pages, 0 for nothing, which of
@@ -41,6 +45,7 @@ class PrintRoom : public QObject {
 
   QString folder() const;
   QString written() const { return written_; }
+  QString sent() const { return sent_; }
   QString remark() const { return remark_; }
   QString trouble() const { return trouble_; }
   int pages() const { return paper_ ? paper_->pages() : 0; }
@@ -57,6 +62,10 @@ class PrintRoom : public QObject {
   Q_INVOKABLE void handout(const QString& places, const QString& title);
   /// Writes what is seen, or puts it away.
   Q_INVOKABLE void save();
+  /// Asks, by the system's own dialog, for a printer and puts it on paper.
+  Q_INVOKABLE void print();
+  /// Draws what is seen on `printer`, in its true size.
+  void PrintOn(QPrinter& printer);
   Q_INVOKABLE void drop();
   /// Every day, as a table or a document; written at once.
   Q_INVOKABLE void table();
@@ -78,6 +87,7 @@ class PrintRoom : public QObject {
   JournalReader* journal_;
   Planner* planner_;
   QString written_;
+  QString sent_;
   QString remark_;
   QString trouble_;
   std::optional<Paper> paper_;

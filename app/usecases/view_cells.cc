@@ -1,13 +1,16 @@
 #include "app/usecases/view_cells.h"
 
 #include <cmath>
+#include <filesystem>
 #include <fstream>
 #include <opencv2/imgcodecs.hpp>
 #include <opencv2/imgproc.hpp>
+#include <system_error>
 #include <utility>
 
 #include "app/usecases/frame_to_bgr.h"
 #include "app/usecases/read_picture.h"
+#include "app/usecases/write_file.h"
 #include "core/video/file_frame_source.h"
 #include "core/vision/steady_picture.h"
 
@@ -27,17 +30,19 @@ Result<void> ForFrames(const std::string& clip, const Take& take) {
   }
 }
 
-Result<CellPicture> ReadClip(const std::string& clip) {
+Result<CellPicture> ReadClip(const std::string& clip,
+                             const std::stop_token& stop) {
   SteadyPicture steady;
   // Twice, because only the end tells which one it was.
   Result<void> read = ForFrames(clip, [&](const Frame& frame) {
     steady.Add(frame);
-    return false;
+    return stop.stop_requested();
   });
   if (!read) return read.error();
   const std::optional<std::int64_t> index = steady.Finish();
   CellPicture picture;
   read = ForFrames(clip, [&](const Frame& frame) {
+    if (stop.stop_requested()) return true;
     if (frame.index != index) return false;
     picture = {FrameToBgr(frame), frame.TimeS()};
     return true;
@@ -53,17 +58,42 @@ Result<CellPicture> ReadClip(const std::string& clip) {
 
 }  // namespace
 
-Result<CellPicture> ReadCellPicture(const std::string& path) {
+Result<CellPicture> ReadCellPicture(const std::string& path,
+                                    const std::stop_token& stop) {
   try {
     // It prints a warning of its own where there is no file.
     if (std::ifstream(path) && !cv::haveImageReader(path)) {
-      if (Result<CellPicture> picture = ReadClip(path); picture) return picture;
+      if (Result<CellPicture> picture = ReadClip(path, stop); picture)
+        return picture;
     }
   } catch (const cv::Exception&) {
   }
   Result<cv::Mat> picture = ReadPicture(path);
   if (!picture) return picture.error();
   return CellPicture{*std::move(picture), std::nullopt};
+}
+
+Result<std::string> KeepCellPicture(const CellPicture& picture,
+                                    const std::string& clip,
+                                    const std::string& folder) {
+  namespace fs = std::filesystem;
+  std::error_code failed;
+  fs::create_directories(folder, failed);
+  const std::string stem = fs::path(clip).stem().string();
+  fs::path path;
+  for (int i = 1; path.empty() || fs::exists(path, failed); ++i) {
+    path = fs::path(folder) / (stem + "-" + std::to_string(i) + ".png");
+  }
+  std::vector<unsigned char> bytes;
+  try {
+    cv::imencode(".png", picture.bgr, bytes);
+  } catch (const cv::Exception&) {
+    bytes.clear();
+  }
+  const Result<void> written =
+      WriteWhole(path.string(), std::string(bytes.begin(), bytes.end()));
+  if (!written) return written.error();
+  return path.string();
 }
 
 Result<CellView> ViewPhoto(const CellPhoto& photo) {

@@ -2,6 +2,7 @@
 
 #include <opencv2/core.hpp>
 #include <optional>
+#include <stop_token>
 #include <string>
 
 #include "core/base/result.h"
@@ -31,8 +32,17 @@ struct CellPicture {
   std::optional<double> at_s;  ///< when in the clip; empty for a photo
 };
 /// A photo, or of a short clip the picture that SteadyPicture finds.
-/// kUnreadable where the file is neither.
-Result<CellPicture> ReadCellPicture(const std::string& path);
+/// kUnreadable where the file is neither, and for a clip whose reading was
+/// asked to stop.
+Result<CellPicture> ReadCellPicture(const std::string& path,
+                                    const std::stop_token& stop = {});
+
+/// Writes the picture of a clip as a PNG file into `folder` (made where it is
+/// not there) under a name that is free, after the clip's; the journal shows
+/// pictures, not clips. Returns its path.
+Result<std::string> KeepCellPicture(const CellPicture& picture,
+                                    const std::string& clip,
+                                    const std::string& folder);
 
 /// Finds the cells on the picture of `photo`.
 Result<CellView> ViewPicture(const CellPicture& picture,

@@ -11,6 +11,8 @@
 #include <iomanip>
 #include <map>
 #include <nlohmann/json.hpp>
+#include <opencv2/imgcodecs.hpp>
+#include <opencv2/imgproc.hpp>
 #include <optional>
 #include <regex>
 #include <set>
@@ -169,6 +171,75 @@ TEST(Print, AScannedLabelSetsItsCupUpAgain) {
     EXPECT_NEAR(each["volume_ml"].get<double>(), 81.0, 1e-9);
     EXPECT_NEAR(each["added_ml"].get<double>(), 9.0, 1e-9);
   }
+}
+
+/// A page as a phone sees it: from the side, in uneven light, not quite sharp.
+std::string PhotoOf(const std::string& page, const std::string& photo) {
+  cv::Mat sheet = cv::imread(page, cv::IMREAD_GRAYSCALE);
+  sheet = sheet.rowRange(0, sheet.rows / 3).clone();
+  const auto w = static_cast<float>(sheet.cols);
+  const auto h = static_cast<float>(sheet.rows);
+  const std::vector<cv::Point2f> from = {{0, 0}, {w, 0}, {w, h}, {0, h}};
+  const std::vector<cv::Point2f> to = {
+      {300, 250}, {w + 50, 420}, {w - 80, h + 500}, {120, h + 180}};
+  cv::Mat seen(static_cast<int>(h) + 700,
+               static_cast<int>(w) + 300,
+               CV_8U,
+               cv::Scalar(70));
+  cv::warpPerspective(sheet,
+                      seen,
+                      cv::getPerspectiveTransform(from, to),
+                      seen.size(),
+                      cv::INTER_AREA,
+                      cv::BORDER_TRANSPARENT);
+  for (int y = 0; y < seen.rows; ++y) {
+    seen.row(y) *= 1.0 - 0.4 * y / seen.rows;
+  }
+  cv::GaussianBlur(seen, seen, {}, 1.0);
+  EXPECT_TRUE(cv::imwrite(photo, seen, {cv::IMWRITE_JPEG_QUALITY, 80}));
+  return photo;
+}
+
+TEST(Print, APhotoOfLabelsSetsTheirCupsUpAgain) {
+  const std::string folder = ScratchFolder();
+  const std::string store = folder + "/book.db";
+  const std::string pdf = folder + "/labels.pdf";
+  ASSERT_EQ(RunFlowkin({"print", "labels", "--out", pdf},
+                       std::string(R"({"labels": [)") + kLabel +
+                           R"(,{"name":"Ash","volume_ml":90}]})")
+                .status,
+            0);
+  Shell("pdftoppm -r 300 -gray -png '" + pdf + "' '" + folder + "/page'");
+  const std::string photo =
+      PhotoOf(folder + "/page-1.png", folder + "/jars.jpg");
+  ASSERT_EQ(RunFlowkin({"bench", "new", "--store", store}).status, 0);
+  const auto label = [&](const std::string& seen) {
+    return RunFlowkin(
+        {"bench", "label", "--photo", seen, "--store", store, "--json"});
+  };
+  const FlowkinRun run = label(photo);
+  ASSERT_EQ(run.status, 0) << run.err;
+  std::map<std::string, double> now_ml;
+  const json cups = json::parse(run.out)["cups"];
+  for (const json& cup : cups) {
+    now_ml[cup["label"]] = cup["volume_now_ml"].get<double>();
+  }
+  ASSERT_EQ(now_ml.size(), 2u) << run.out;
+  EXPECT_NEAR(now_ml["Lagoon für Straße"], 138.4, 1e-6);
+  EXPECT_NEAR(now_ml["Ash"], 90.0, 1e-6);
+  // No code, a code of something else, no picture.
+  cv::imwrite(folder + "/none.png", cv::Mat(400, 600, CV_8U, cv::Scalar(128)));
+  const FlowkinRun none = label(folder + "/none.png");
+  EXPECT_EQ(none.status, 3);
+  EXPECT_TRUE(IsOneSentence(none.err)) << none.err;
+  EXPECT_EQ(json::parse(none.out)["outcome"], "refused");
+  Shell("qrencode -s 8 -o '" + folder + "/other.png' 'https://example.org/'");
+  const FlowkinRun other = label(folder + "/other.png");
+  EXPECT_EQ(other.status, 3);
+  EXPECT_TRUE(IsOneSentence(other.err)) << other.err;
+  EXPECT_NE(other.err, none.err);
+  EXPECT_EQ(label(pdf).status, 4);
+  EXPECT_EQ(label(folder + "/missing.jpg").status, 4);
 }
 
 TEST(Print, ALabelThatIsNoCupIsRefused) {

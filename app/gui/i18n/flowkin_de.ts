@@ -47,28 +47,8 @@
     <context>
         <name>CellPhoto</name>
         <message>
-            <source>First photo of cells</source>
-            <translation>Erstes Foto von Zellen</translation>
-        </message>
-        <message>
-            <source>Second photo of cells</source>
-            <translation>Zweites Foto von Zellen</translation>
-        </message>
-        <message>
-            <source>Photos (%1)</source>
-            <translation>Fotos (%1)</translation>
-        </message>
-        <message>
             <source>All files (%1)</source>
             <translation>Alle Dateien (%1)</translation>
-        </message>
-        <message>
-            <source>Another photo …</source>
-            <translation>Anderes Foto …</translation>
-        </message>
-        <message>
-            <source>Choose the photo …</source>
-            <translation>Foto wählen …</translation>
         </message>
         <message>
             <source>Put it away</source>
@@ -99,27 +79,47 @@
             <translation>Zellen nach Durchmesser, bis zu so vielen Millimetern</translation>
         </message>
         <message>
-            <source>Write it down with this photo</source>
-            <translation>Mit diesem Foto aufschreiben</translation>
-        </message>
-        <message>
             <source>Only x, y, width, height (px)</source>
             <translation>Nur x, y, Breite, Höhe (px)</translation>
-        </message>
-        <message>
-            <source>Part of the photo that counts: x, y, width, height, pixels</source>
-            <translation>Ausschnitt des Fotos, der zählt: x, y, Breite, Höhe, Pixel</translation>
         </message>
         <message>
             <source>Point at a part</source>
             <translation>Ausschnitt zeigen</translation>
         </message>
+        <message>
+            <source>First picture of cells</source>
+            <translation>Erstes Bild von Zellen</translation>
+        </message>
+        <message>
+            <source>Second picture of cells</source>
+            <translation>Zweites Bild von Zellen</translation>
+        </message>
+        <message>
+            <source>Photos and clips (%1)</source>
+            <translation>Fotos und Clips (%1)</translation>
+        </message>
+        <message>
+            <source>Another one …</source>
+            <translation>Ein anderes …</translation>
+        </message>
+        <message>
+            <source>Choose photo or clip …</source>
+            <translation>Foto oder Clip wählen …</translation>
+        </message>
+        <message>
+            <source>Part of the picture that counts: x, y, width, height, pixels</source>
+            <translation>Teil des Bilds, der zählt: x, y, Breite, Höhe, Pixel</translation>
+        </message>
+        <message>
+            <source>Write it down with this picture</source>
+            <translation>Mit diesem Bild aufschreiben</translation>
+        </message>
     </context>
     <context>
         <name>CellTable</name>
         <message>
-            <source>Photos of the run-down, from straight above: the cells on them are counted. A second one lets two activators be compared.</source>
-            <translation>Fotos vom Ablauf, senkrecht von oben: Die Zellen darauf werden gezählt. Mit einem zweiten lassen sich zwei Aktivatoren vergleichen.</translation>
+            <source>A photo or short clip of the run-down, from straight above: its cells are counted. A second one lets two activators be compared.</source>
+            <translation>Ein Foto oder kurzer Clip vom Ablauf, senkrecht von oben: seine Zellen werden gezählt. Ein zweites erlaubt, zwei Aktivatoren zu vergleichen.</translation>
         </message>
     </context>
     <context>
@@ -318,6 +318,22 @@
         <message>
             <source>From a label</source>
             <translation>Vom Etikett</translation>
+        </message>
+        <message>
+            <source>A photo of the label</source>
+            <translation>Ein Foto vom Etikett</translation>
+        </message>
+        <message>
+            <source>Photos (%1)</source>
+            <translation>Fotos (%1)</translation>
+        </message>
+        <message>
+            <source>All files (%1)</source>
+            <translation>Alle Dateien (%1)</translation>
+        </message>
+        <message>
+            <source>A photo of the label …</source>
+            <translation>Ein Foto vom Etikett …</translation>
         </message>
     </context>
     <context>
@@ -854,6 +870,10 @@
             <source>The page as it will be printed</source>
             <translation>Die Seite, wie sie gedruckt wird</translation>
         </message>
+        <message>
+            <source>Print on paper …</source>
+            <translation>Auf Papier drucken …</translation>
+        </message>
     </context>
     <context>
         <name>PlanScreen</name>
@@ -1275,6 +1295,10 @@
         <message>
             <source>A file of the same name is replaced.</source>
             <translation>Eine Datei gleichen Namens wird ersetzt.</translation>
+        </message>
+        <message>
+            <source>Sent to be printed: %1</source>
+            <translation>Zum Drucken geschickt: %1</translation>
         </message>
     </context>
     <context>
@@ -3061,6 +3085,18 @@
             <source>4:1 and 3:1 are both in use and it matters little which; what matters is to keep to one. Parts by volume and by weight are not the same.</source>
             <translation>4:1 und 3:1 sind beide gebräuchlich, und es kommt wenig darauf an, welches; wichtig ist, bei einem zu bleiben. Teile nach Volumen und nach Gewicht sind nicht dasselbe.</translation>
         </message>
+        <message>
+            <source>No code of a label can be read on this photo; take it again from closer, straight on and sharp, with the whole code and its white rim in the picture.</source>
+            <translation>Auf diesem Foto ist kein Code eines Etiketts zu lesen; noch einmal von näher aufnehmen, gerade von vorn und scharf, mit dem ganzen Code und seinem weißen Rand im Bild.</translation>
+        </message>
+        <message>
+            <source>The code on this photo is not that of a label of this program; photograph the label that was printed for the jar.</source>
+            <translation>Der Code auf diesem Foto gehört zu keinem Etikett dieses Programms; das Etikett fotografieren, das für das Glas gedruckt wurde.</translation>
+        </message>
+        <message>
+            <source>&apos;%1&apos; cannot be written (%2); check the folder and the room on the disk.</source>
+            <translation>&apos;%1&apos; lässt sich nicht schreiben (%2); den Ordner und den Platz auf dem Datenträger prüfen.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::BenchBoard</name>
@@ -3186,6 +3222,10 @@
             <source>%1 of water is in it besides; it is written down as added.</source>
             <translation>Dazu kommen %1 Wasser, die schon darin sind; sie werden als zugegeben vermerkt.</translation>
         </message>
+        <message>
+            <source>There are %1 labels on this photo; photograph one jar at a time.</source>
+            <translation>Auf diesem Foto sind %1 Etiketten; immer nur ein Glas fotografieren.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::Camera</name>
@@ -3300,6 +3340,14 @@
         <message>
             <source>Point at two opposite corners of the part.</source>
             <translation>Auf zwei gegenüberliegende Ecken des Ausschnitts zeigen.</translation>
+        </message>
+        <message>
+            <source>Reading …</source>
+            <translation>Wird gelesen …</translation>
+        </message>
+        <message>
+            <source>The picture at %1 s of the clip.</source>
+            <translation>Das Bild bei %1 s des Clips.</translation>
         </message>
     </context>
     <context>
@@ -3963,6 +4011,10 @@
                 <numerusform>%n Foto war nicht zu lesen und fehlt.</numerusform>
                 <numerusform>%n Fotos waren nicht zu lesen und fehlen.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>The printer does not take the pages; save them as a file and open it.</source>
+            <translation>Der Drucker nimmt die Seiten nicht an; als Datei speichern und diese öffnen.</translation>
         </message>
     </context>
     <context>

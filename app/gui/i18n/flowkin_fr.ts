@@ -47,28 +47,8 @@
     <context>
         <name>CellPhoto</name>
         <message>
-            <source>First photo of cells</source>
-            <translation>Première photo de cellules</translation>
-        </message>
-        <message>
-            <source>Second photo of cells</source>
-            <translation>Deuxième photo de cellules</translation>
-        </message>
-        <message>
-            <source>Photos (%1)</source>
-            <translation>Photos (%1)</translation>
-        </message>
-        <message>
             <source>All files (%1)</source>
             <translation>Tous les fichiers (%1)</translation>
-        </message>
-        <message>
-            <source>Another photo …</source>
-            <translation>Une autre photo …</translation>
-        </message>
-        <message>
-            <source>Choose the photo …</source>
-            <translation>Choisir la photo …</translation>
         </message>
         <message>
             <source>Put it away</source>
@@ -99,27 +79,47 @@
             <translation>Cellules par diamètre, jusqu’à tant de millimètres</translation>
         </message>
         <message>
-            <source>Write it down with this photo</source>
-            <translation>Le noter avec cette photo</translation>
-        </message>
-        <message>
             <source>Only x, y, width, height (px)</source>
             <translation>Seulement x, y, largeur, hauteur (px)</translation>
-        </message>
-        <message>
-            <source>Part of the photo that counts: x, y, width, height, pixels</source>
-            <translation>Partie de la photo qui compte : x, y, largeur, hauteur, pixels</translation>
         </message>
         <message>
             <source>Point at a part</source>
             <translation>Pointer une partie</translation>
         </message>
+        <message>
+            <source>First picture of cells</source>
+            <translation>Première image de cellules</translation>
+        </message>
+        <message>
+            <source>Second picture of cells</source>
+            <translation>Deuxième image de cellules</translation>
+        </message>
+        <message>
+            <source>Photos and clips (%1)</source>
+            <translation>Photos et clips (%1)</translation>
+        </message>
+        <message>
+            <source>Another one …</source>
+            <translation>Une autre …</translation>
+        </message>
+        <message>
+            <source>Choose photo or clip …</source>
+            <translation>Choisir photo ou clip …</translation>
+        </message>
+        <message>
+            <source>Part of the picture that counts: x, y, width, height, pixels</source>
+            <translation>Partie de l’image qui compte : x, y, largeur, hauteur, pixels</translation>
+        </message>
+        <message>
+            <source>Write it down with this picture</source>
+            <translation>Le noter avec cette image</translation>
+        </message>
     </context>
     <context>
         <name>CellTable</name>
         <message>
-            <source>Photos of the run-down, from straight above: the cells on them are counted. A second one lets two activators be compared.</source>
-            <translation>Photos de la coulure, prises bien d’aplomb : les cellules y sont comptées. Une deuxième permet de comparer deux activateurs.</translation>
+            <source>A photo or short clip of the run-down, from straight above: its cells are counted. A second one lets two activators be compared.</source>
+            <translation>Une photo ou un court clip de la coulée, pris à la verticale : ses cellules sont comptées. Une seconde image permet de comparer deux activateurs.</translation>
         </message>
     </context>
     <context>
@@ -318,6 +318,22 @@
         <message>
             <source>From a label</source>
             <translation>D’une étiquette</translation>
+        </message>
+        <message>
+            <source>A photo of the label</source>
+            <translation>Une photo de l’étiquette</translation>
+        </message>
+        <message>
+            <source>Photos (%1)</source>
+            <translation>Photos (%1)</translation>
+        </message>
+        <message>
+            <source>All files (%1)</source>
+            <translation>Tous les fichiers (%1)</translation>
+        </message>
+        <message>
+            <source>A photo of the label …</source>
+            <translation>Une photo de l’étiquette …</translation>
         </message>
     </context>
     <context>
@@ -854,6 +870,10 @@
             <source>The page as it will be printed</source>
             <translation>La page telle qu’elle sera imprimée</translation>
         </message>
+        <message>
+            <source>Print on paper …</source>
+            <translation>Imprimer sur papier …</translation>
+        </message>
     </context>
     <context>
         <name>PlanScreen</name>
@@ -1275,6 +1295,10 @@
         <message>
             <source>A file of the same name is replaced.</source>
             <translation>Un fichier du même nom est remplacé.</translation>
+        </message>
+        <message>
+            <source>Sent to be printed: %1</source>
+            <translation>Envoyé à l’impression : %1</translation>
         </message>
     </context>
     <context>
@@ -3061,6 +3085,18 @@
             <source>4:1 and 3:1 are both in use and it matters little which; what matters is to keep to one. Parts by volume and by weight are not the same.</source>
             <translation>4:1 et 3:1 sont tous deux en usage et le choix importe peu ; l’important est de s’y tenir. Les parts en volume et en poids ne sont pas les mêmes.</translation>
         </message>
+        <message>
+            <source>No code of a label can be read on this photo; take it again from closer, straight on and sharp, with the whole code and its white rim in the picture.</source>
+            <translation>Aucun code d’étiquette n’est lisible sur cette photo ; la reprendre de plus près, bien en face et nette, avec tout le code et sa marge blanche dans l’image.</translation>
+        </message>
+        <message>
+            <source>The code on this photo is not that of a label of this program; photograph the label that was printed for the jar.</source>
+            <translation>Le code sur cette photo n’est pas celui d’une étiquette de ce programme ; photographier l’étiquette imprimée pour le bocal.</translation>
+        </message>
+        <message>
+            <source>&apos;%1&apos; cannot be written (%2); check the folder and the room on the disk.</source>
+            <translation>&apos;%1&apos; ne peut pas être écrit (%2) ; vérifier le dossier et la place sur le disque.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::BenchBoard</name>
@@ -3186,6 +3222,10 @@
             <source>%1 of water is in it besides; it is written down as added.</source>
             <translation>S’y ajoutent %1 d’eau, déjà dedans, notés comme ajoutés.</translation>
         </message>
+        <message>
+            <source>There are %1 labels on this photo; photograph one jar at a time.</source>
+            <translation>Il y a %1 étiquettes sur cette photo ; photographier un bocal à la fois.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::Camera</name>
@@ -3300,6 +3340,14 @@
         <message>
             <source>Point at two opposite corners of the part.</source>
             <translation>Pointer deux coins opposés de la partie.</translation>
+        </message>
+        <message>
+            <source>Reading …</source>
+            <translation>Lecture …</translation>
+        </message>
+        <message>
+            <source>The picture at %1 s of the clip.</source>
+            <translation>L’image à %1 s du clip.</translation>
         </message>
     </context>
     <context>
@@ -3963,6 +4011,10 @@
                 <numerusform>%n photo n’a pas pu être lue et manque.</numerusform>
                 <numerusform>%n photos n’ont pas pu être lues et manquent.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>The printer does not take the pages; save them as a file and open it.</source>
+            <translation>L’imprimante n’accepte pas les pages ; les enregistrer dans un fichier et l’ouvrir.</translation>
         </message>
     </context>
     <context>

@@ -3,7 +3,7 @@ import QtQuick.Dialogs
 import QtQuick.Layouts
 import Flowkin
 
-// A photo of cells: chosen or dropped, scaled, counted.
+// A photo or clip of cells: chosen or dropped, scaled, counted.
 Panel {
     id: card
 
@@ -16,12 +16,12 @@ Panel {
 
     implicitHeight: lines.implicitHeight + Theme.edge * 2
     Accessible.role: Accessible.Pane
-    Accessible.name: side === 0 ? qsTr("First photo of cells") : qsTr("Second photo of cells")
+    Accessible.name: side === 0 ? qsTr("First picture of cells") : qsTr("Second picture of cells")
 
     FileDialog {
         id: choose
         title: card.Accessible.name
-        nameFilters: [qsTr("Photos (%1)").arg("*.jpg *.jpeg *.png *.tif *.tiff *.bmp *.webp *.ppm"), qsTr("All files (%1)").arg("*")]
+        nameFilters: [qsTr("Photos and clips (%1)").arg("*.jpg *.jpeg *.png *.tif *.tiff *.bmp *.webp *.ppm *.mp4 *.mov *.m4v *.mkv *.avi *.webm *.3gp"), qsTr("All files (%1)").arg("*")]
         onAccepted: card.room.open(card.side, selectedFile)
     }
     DropArea {
@@ -43,7 +43,7 @@ Panel {
         Flow {
             Layout.fillWidth: true
             spacing: Theme.gap
-            BigButton { objectName: "cellsChoose" + card.side; strong: !card.there; text: card.there ? qsTr("Another photo …") : qsTr("Choose the photo …"); onClicked: choose.open() }
+            BigButton { objectName: "cellsChoose" + card.side; strong: !card.there; text: card.there ? qsTr("Another one …") : qsTr("Choose photo or clip …"); onClicked: choose.open() }
             BigButton { objectName: "cellsAway" + card.side; visible: card.there; text: qsTr("Put it away"); onClicked: card.room.putAway(card.side) }
             BigButton { objectName: "cellsMark" + card.side; visible: card.there; text: qsTr("Point at a part"); checked: card.found["marking"]; onClicked: card.room.markPart(card.side) }
         }
@@ -66,7 +66,7 @@ Panel {
             spacing: Theme.gap
             Labelled { name: qsTr("Pointed length (mm)"); Field { objectName: "cellsLength" + card.side; width: parent.width; label: qsTr("Length between the two ends, millimetres"); inputMethodHints: Qt.ImhFormattedNumbersOnly; onEditingFinished: card.room.setLength(card.side, text) } }
             Labelled { name: qsTr("Or a pixel (mm)"); Field { objectName: "cellsPixel" + card.side; width: parent.width; label: qsTr("Size of a pixel, millimetres"); text: card.found["pixel"]; inputMethodHints: Qt.ImhFormattedNumbersOnly; onEditingFinished: if (text !== card.found["pixel"]) card.room.setPixel(card.side, text) } }
-            Labelled { wide: Theme.px(300); name: qsTr("Only x, y, width, height (px)"); Field { objectName: "cellsPart" + card.side; width: parent.width; label: qsTr("Part of the photo that counts: x, y, width, height, pixels"); text: card.found["part"]; onEditingFinished: if (text !== card.found["part"]) card.room.setPart(card.side, text) } }
+            Labelled { wide: Theme.px(300); name: qsTr("Only x, y, width, height (px)"); Field { objectName: "cellsPart" + card.side; width: parent.width; label: qsTr("Part of the picture that counts: x, y, width, height, pixels"); text: card.found["part"]; onEditingFinished: if (text !== card.found["part"]) card.room.setPart(card.side, text) } }
         }
         Words { Layout.fillWidth: true; visible: card.there; text: card.found["scale"]; color: Theme.quiet }
         Words {
@@ -108,6 +108,6 @@ Panel {
             }
         }
         Words { Layout.fillWidth: true; visible: card.found["bars"].length > 0; text: qsTr("Cells by diameter, up to so many millimetres"); font.pixelSize: Theme.small; color: Theme.quiet }
-        BigButton { objectName: "cellsKeep" + card.side; visible: card.there; strong: true; text: qsTr("Write it down with this photo"); onClicked: card.keepAsked() }
+        BigButton { objectName: "cellsKeep" + card.side; visible: card.there; strong: true; text: qsTr("Write it down with this picture"); onClicked: card.keepAsked() }
     }
 }

@@ -2,7 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import Flowkin
 
-// Photos of one or two activators' cells, counted and held against each other.
+// Photos or clips of one or two activators' cells, counted and held against each other.
 ColumnLayout {
     id: table
 
@@ -11,7 +11,7 @@ ColumnLayout {
 
     spacing: Theme.gap
 
-    Words { Layout.fillWidth: true; text: qsTr("Photos of the run-down, from straight above: the cells on them are counted. A second one lets two activators be compared."); color: Theme.quiet }
+    Words { Layout.fillWidth: true; text: qsTr("A photo or short clip of the run-down, from straight above: its cells are counted. A second one lets two activators be compared."); color: Theme.quiet }
     GridLayout {
         Layout.fillWidth: true
         columns: table.width > Theme.px(800) ? 2 : 1

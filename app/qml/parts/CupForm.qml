@@ -1,5 +1,6 @@
 import QtQuick
 import QtQuick.Controls.Basic
+import QtQuick.Dialogs
 import QtQuick.Layouts
 import QtQuick.Templates as T
 import Flowkin
@@ -69,6 +70,13 @@ Popup {
             close()
     }
 
+    FileDialog {
+        id: labelPhoto
+        title: qsTr("A photo of the label")
+        nameFilters: [qsTr("Photos (%1)").arg("*.jpg *.jpeg *.png *.tif *.tiff *.bmp *.webp *.ppm"), qsTr("All files (%1)").arg("*")]
+        onAccepted: sheet.take(sheet.board.formOfLabelPhoto(selectedFile))
+    }
+
     parent: T.Overlay.overlay
     anchors.centerIn: parent
     width: parent ? Math.min(parent.width - Theme.edge * 2, Theme.px(760)) : 0
@@ -91,6 +99,7 @@ Popup {
 
                 Words { visible: sheet.labelled; text: qsTr("Code of the label") }
                 Field { id: labelField; objectName: "cupLabel"; visible: sheet.labelled; label: qsTr("Code of the label"); placeholderText: qsTr("scan or paste it, then Enter"); Layout.fillWidth: true; onAccepted: sheet.take(sheet.board.formOfLabel(text)) }
+                BigButton { objectName: "cupLabelPhoto"; visible: sheet.labelled; Layout.columnSpan: parent.columns; text: qsTr("A photo of the label …"); onClicked: labelPhoto.open() }
                 Words { visible: text.length > 0; Layout.fillWidth: true; Layout.columnSpan: parent.columns; objectName: "cupTold"; text: sheet.values["told"] || ""; color: Theme.quiet }
                 Words { text: qsTr("Name of the cup") }
                 Field { id: nameField; objectName: "cupName"; label: qsTr("Name of the cup"); Layout.fillWidth: true; onAccepted: sheet.keep() }

@@ -27,6 +27,7 @@ Panel {
             Layout.fillWidth: true
             spacing: Theme.gap
             BigButton { objectName: "sightSave"; strong: true; text: qsTr("Save as %1").arg(sight.room.paperName); onClicked: sight.room.save() }
+            BigButton { objectName: "sightPrint"; text: qsTr("Print on paper …"); onClicked: sight.room.print() }
             BigButton { objectName: "sightEarlier"; visible: sight.room.pages > 1; enabled: sight.room.page > 0; text: qsTr("Page before"); onClicked: sight.room.page -= 1 }
             BigButton { objectName: "sightLater"; visible: sight.room.pages > 1; enabled: sight.room.page + 1 < sight.room.pages; text: qsTr("Next page"); onClicked: sight.room.page += 1 }
             BigButton { objectName: "sightLarge"; checked: sight.large; text: sight.large ? qsTr("Whole page") : qsTr("Larger"); onClicked: sight.large = !sight.large }

@@ -23,7 +23,7 @@ ScrollPage {
 
     Rectangle {
         Layout.fillWidth: true
-        visible: screen.room.written.length > 0 || screen.room.trouble.length > 0
+        visible: screen.room.written.length > 0 || screen.room.sent.length > 0 || screen.room.trouble.length > 0
         implicitHeight: told.implicitHeight + Theme.edge * 2
         radius: Theme.round
         color: screen.room.trouble.length > 0 ? Theme.warmWash : Theme.wash
@@ -35,7 +35,7 @@ ScrollPage {
             Words {
                 objectName: "printTold"
                 Layout.fillWidth: true
-                text: screen.room.trouble.length > 0 ? screen.room.trouble : qsTr("Written: %1").arg(screen.room.written)
+                text: screen.room.trouble.length > 0 ? screen.room.trouble : screen.room.sent.length > 0 ? qsTr("Sent to be printed: %1").arg(screen.room.sent) : qsTr("Written: %1").arg(screen.room.written)
                 font.pixelSize: Theme.large
                 font.bold: true
                 wrapMode: Text.WrapAnywhere

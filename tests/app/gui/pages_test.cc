@@ -9,20 +9,44 @@
 #include <QGuiApplication>
 #include <QImage>
 #include <QLocale>
+#include <QPainter>
+#include <QPrinter>
+#include <QProcess>
 #include <QTemporaryDir>
+#include <chrono>
 #include <cmath>
 #include <memory>
 #include <nlohmann/json.hpp>
+#include <opencv2/imgcodecs.hpp>
+#include <opencv2/imgproc.hpp>
+#include <sstream>
 
 #include "app/gui/cell_room.h"
 #include "app/gui/last_check.h"
 #include "app/gui/print_room.h"
+#include "app/usecases/label_document.h"
+#include "core/video/clip_writer.h"
 #include "tests/app/run_flowkin.h"
 
 namespace flowkin::testing {
 namespace {
 
 using nlohmann::json;
+
+/// Squares of 20 px, 40 px apart.
+QString Squares(const QString& path, int across, int down) {
+  QImage picture(40 * across + 20, 40 * down + 20, QImage::Format_RGB32);
+  picture.fill(QColor(230, 224, 220));
+  for (int y = 0; y < picture.height(); ++y) {
+    for (int x = 0; x < picture.width(); ++x) {
+      if (x % 40 >= 20 && y % 40 >= 20) {
+        picture.setPixelColor(x, y, QColor(200, 48, 32));
+      }
+    }
+  }
+  EXPECT_TRUE(picture.save(path));
+  return path;
+}
 
 class Pages : public ::testing::Test {
  protected:
@@ -158,6 +182,56 @@ TEST_F(Pages, ALabelFillsTheFormOfItsCup) {
   EXPECT_EQ(board_->formOfLabel(R"({"name":"Batch 7","role":"medium"})").keys(),
             QStringList("trouble"));
   EXPECT_EQ(board_->rowCount(), 1);
+}
+
+// libqrencode makes the code, another library reads it from the page as a
+// camera would see it: small, turned, on a dark table.
+TEST_F(Pages, APhotoOfALabelFillsTheFormOfItsCup) {
+  std::istringstream text(
+      R"({"labels":[{"name":"Lagune für Ä","role":"activator","volume_ml":126,)"
+      R"("water_ml":6,"target":1.2},{"name":"Ash","volume_ml":90}]})");
+  const Result<std::vector<BatchLabel>> labels = ReadLabels({}, text);
+  ASSERT_TRUE(labels.has_value());
+  const auto photo = [&](std::vector<BatchLabel> printed, const char* name) {
+    const Result<Paper> paper = PrintLabels(printed, Words());
+    EXPECT_TRUE(paper.has_value());
+    const Result<Photo> page = paper->Picture(0, 1654);
+    EXPECT_TRUE(page.has_value());
+    const QImage sheet(page->rgb.data(),
+                       page->width,
+                       page->height,
+                       3 * page->width,
+                       QImage::Format_RGB888);
+    const QImage turned =
+        sheet.copy(0, 0, 1654, 800)
+            .transformed(QTransform().rotate(97.0), Qt::SmoothTransformation);
+    QImage table(turned.size(), QImage::Format_RGB32);
+    table.fill(QColor(60, 50, 40));
+    QPainter(&table).drawImage(0, 0, turned);
+    EXPECT_TRUE(table.save(folder_.filePath(name), "JPG", 80));
+    return QUrl::fromLocalFile(folder_.filePath(name));
+  };
+  const QVariantMap form =
+      board_->formOfLabelPhoto(photo({labels->front()}, "jar.jpg"));
+  EXPECT_EQ(form["trouble"].toString(), QString());
+  EXPECT_EQ(form["name"], QString("Lagune für Ä"));
+  EXPECT_EQ(form["role"], 2);
+  EXPECT_EQ(form["volume"], "120");
+  EXPECT_EQ(form["water"], 6.0);
+  EXPECT_EQ(form["target"], "1,2");
+  // Two jars, none, no picture: the form stays and says why.
+  QStringList said;
+  for (const QUrl& wrong :
+       {photo(*labels, "two.jpg"),
+        QUrl::fromLocalFile(Squares(folder_.filePath("none.png"), 4, 4)),
+        QUrl::fromLocalFile(folder_.filePath("missing.jpg"))}) {
+    const QVariantMap read = board_->formOfLabelPhoto(wrong);
+    EXPECT_EQ(read.keys(), QStringList("trouble"))
+        << wrong.path().toStdString();
+    said << read["trouble"].toString();
+  }
+  EXPECT_EQ(said.removeDuplicates(), 0);
+  EXPECT_TRUE(said.front().contains('2'));
 }
 
 // Half the cup is medium and the new batch flows 1.2 / 1.0 as slowly: the
@@ -353,21 +427,6 @@ TEST_F(Pages, PagesAreWrittenToFiles) {
   EXPECT_EQ(Written().toStdString(), document.out);
 }
 
-/// Squares of 20 px, 40 px apart.
-QString Squares(const QString& path, int across, int down) {
-  QImage picture(40 * across + 20, 40 * down + 20, QImage::Format_RGB32);
-  picture.fill(QColor(230, 224, 220));
-  for (int y = 0; y < picture.height(); ++y) {
-    for (int x = 0; x < picture.width(); ++x) {
-      if (x % 40 >= 20 && y % 40 >= 20) {
-        picture.setPixelColor(x, y, QColor(200, 48, 32));
-      }
-    }
-  }
-  EXPECT_TRUE(picture.save(path));
-  return path;
-}
-
 void WaitForCount(CellRoom& room) {
   QElapsedTimer timer;
   timer.start();
@@ -385,6 +444,7 @@ TEST_F(Pages, CellsAreCountedAndKeptAsTheCommandCountsThem) {
   const QString photo = Squares(folder_.filePath("a.png"), 15, 10);
   const QString other = Squares(folder_.filePath("b.png"), 12, 12);
   room.open(0, QUrl::fromLocalFile(photo));
+  WaitForCount(room);
   EXPECT_FALSE(room.sides()[0].toMap()["measured"].toBool()) << "no scale yet";
   // Shown at half its size, ten squares apart are 400 px; she says 40 mm.
   const QRectF shown(10.0, 20.0, 310.0, 210.0);
@@ -485,8 +545,108 @@ TEST_F(Pages, CellsAreCountedAndKeptAsTheCommandCountsThem) {
   room.putAway(1);
   EXPECT_EQ(room.comparison(), QString());
   room.open(1, QUrl::fromLocalFile(Store()));
+  WaitForCount(room);
   EXPECT_FALSE(room.sides()[1].toMap()["trouble"].toString().isEmpty());
   EXPECT_TRUE(room.sides()[1].toMap()["name"].toString().isEmpty());
+}
+
+// Two seconds on the cells, then the hand takes the camera away.
+TEST_F(Pages, CellsAreCountedInAClip) {
+  PutCup("Pearl", 2);
+  journal_->visit();
+  CellRoom room(journal_.get());
+  const QString photo = Squares(folder_.filePath("a.png"), 15, 10);
+  const cv::Mat grid = cv::imread(photo.toStdString());
+  const QString clip = folder_.filePath("run-down.mp4");
+  const auto writer = ClipWriter::Create(clip.toStdString());
+  ASSERT_TRUE(writer.has_value());
+  for (int i = 0; i < 60; ++i) {
+    const cv::Mat dark(grid.size(), CV_8UC3, cv::Scalar::all(10));
+    ASSERT_TRUE(
+        (*writer)
+            ->Add(i < 40 ? grid : dark, std::chrono::milliseconds(50 * i))
+            .has_value());
+  }
+  ASSERT_TRUE((*writer)->Finish().has_value());
+  room.open(0, QUrl::fromLocalFile(clip));
+  room.setPixel(0, "0,1");  // before it is read
+  WaitForCount(room);
+  const QVariantMap seen = room.sides()[0].toMap();
+  EXPECT_EQ(seen["trouble"].toString(), QString());
+  ASSERT_TRUE(seen["measured"].toBool());
+  const json told = json::parse(
+      RunFlowkin({"cells", clip.toStdString(), "--mm-per-px", "0.1", "--json"})
+          .out);
+  EXPECT_TRUE(seen["says"].toStringList().value(0).contains(
+      Formats::Number(told["at_s"].get<double>(), 1)))
+      << seen["says"].toStringList().join(' ').toStdString();
+  // The journal keeps the picture that was counted, twice if asked to.
+  room.keep(0, 0, "30", "2", 1, "on the tile");
+  room.keep(0, 0, "60", "2", 1, "again");
+  EXPECT_EQ(journal_->trouble(), QString());
+  const json shown_day = json::parse(
+      RunFlowkin(
+          {"journal", "show", "1", "--store", Store().toStdString(), "--json"})
+          .out);
+  ASSERT_EQ(shown_day["cell_tests"].size(), 2u);
+  EXPECT_NE(shown_day["cell_tests"][0]["photo"],
+            shown_day["cell_tests"][1]["photo"]);
+  for (const json& test : shown_day["cell_tests"]) {
+    EXPECT_EQ(test["cells"], told["cells"]);
+    EXPECT_EQ(cv::imread(test["photo"].get<std::string>()).size(), grid.size());
+  }
+  // Another file is chosen while the clip is still read.
+  room.open(1, QUrl::fromLocalFile(clip));
+  room.open(1, QUrl::fromLocalFile(photo));
+  room.setPixel(1, "0,1");
+  WaitForCount(room);
+  EXPECT_EQ(room.sides()[1].toMap()["name"], "a.png");
+  EXPECT_TRUE(room.sides()[1].toMap()["measured"].toBool());
+}
+
+// What a printer gets lies where the PDF has it, as poppler draws both.
+TEST_F(Pages, APrinterGetsThePagesInTheirTrueSize) {
+  PutCup("Dune", 0);
+  PutCup("Lagoon", 1);
+  planner_->visit();
+  print_->sheet();
+  ASSERT_GT(print_->pages(), 0) << print_->trouble().toStdString();
+  QPrinter printer;
+  const QString sent = folder_.filePath("sent.pdf");
+  printer.setOutputFormat(QPrinter::PdfFormat);
+  printer.setOutputFileName(sent);
+  print_->PrintOn(printer);
+  EXPECT_EQ(print_->trouble(), QString());
+  EXPECT_EQ(print_->sent(), sent);
+  print_->save();
+  const auto drawn = [&](const QString& pdf) {
+    const QString stem = pdf + "-page";
+    EXPECT_EQ(QProcess::execute(
+                  "pdftoppm", {"-r", "300", "-gray", "-singlefile", pdf, stem}),
+              0);
+    return cv::Mat(cv::imread((stem + ".pgm").toStdString(), 0));
+  };
+  const cv::Mat paper = drawn(sent);
+  const cv::Mat file = drawn(print_->written());
+  // 210 x 297 mm, and a hair of 1/6 mm for how each program rounds.
+  constexpr int kHair_px = 2;
+  EXPECT_NEAR(paper.cols, 210.0 / 25.4 * 300.0, kHair_px);
+  EXPECT_NEAR(paper.rows, 297.0 / 25.4 * 300.0, kHair_px);
+  const cv::Rect ours = cv::boundingRect(paper < 128);
+  const cv::Rect theirs = cv::boundingRect(file < 128);
+  EXPECT_NEAR(ours.x, theirs.x, kHair_px);
+  EXPECT_NEAR(ours.y, theirs.y, kHair_px);
+  EXPECT_NEAR(ours.width, theirs.width, kHair_px);
+  EXPECT_NEAR(ours.height, theirs.height, kHair_px);
+  EXPECT_GT(ours.width, 1000) << "most of the sheet";
+  // A folder that is not there takes nothing.
+  print_->sheet();
+  QPrinter lost;
+  lost.setOutputFormat(QPrinter::PdfFormat);
+  lost.setOutputFileName(folder_.filePath("none/sent.pdf"));
+  print_->PrintOn(lost);
+  EXPECT_FALSE(print_->trouble().isEmpty());
+  EXPECT_EQ(print_->sent(), QString());
 }
 
 TEST_F(Pages, TheLastCheckSaysWhatReadySays) {
