@@ -1,4 +1,5 @@
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <cmath>
 #include <filesystem>
 #include <memory>
@@ -10,6 +11,7 @@
 #include "app/cli/book_options.h"
 #include "app/cli/clock.h"
 #include "app/cli/command.h"
+#include "app/cli/practice_options.h"
 #include "app/usecases/amounts.h"
 #include "app/usecases/bench.h"
 #include "app/usecases/journal_document.h"
@@ -24,7 +26,7 @@ struct JournalArguments {
   SessionId other = 0;
   int most = 100;
   std::vector<std::string> words;
-  std::string text, photo, fault, verdict, kind = "wet", today, seen, cup;
+  std::string plan, text, photo, fault, verdict, kind = "wet", today, seen, cup;
   int days = 60;
   PourMade pour;
   CellsTested cells;
@@ -35,6 +37,41 @@ void PrintLine(std::ostream& out, const SessionLine& line) {
       << FormatUtc(line.begun).substr(0, 10) << "  " << line.name << '\n';
 }
 
+/// "base coat", where documents say "base_coat".
+std::string RoleWord(CupRole role) {
+  std::string word = CupRoleName(role);
+  std::replace(word.begin(), word.end(), '_', ' ');
+  return word;
+}
+
+std::string Counted(std::size_t count, const std::string& what) {
+  return std::to_string(count) + ' ' + what + (count == 1 ? "" : "s");
+}
+
+/// What she wrote besides.
+std::string More(const std::string& text) {
+  return text.empty() ? text : ", " + text;
+}
+
+void PrintPour(std::ostream& out, const PourMade& pour, UtcTime at) {
+  const std::string when = FormatUtc(at);
+  out << "Poured: " << when.substr(0, 10) << ' ' << when.substr(11, 5) << " UTC"
+      << More(pour.technique);
+  const auto number = [&](const char* what,
+                          const std::optional<double>& value,
+                          const char* unit) {
+    if (value) out << what << Short(*value) << unit;
+  };
+  number(", planned ", pour.planned_ml, " mL");
+  number(", used ", pour.used_ml, " mL");
+  number(", ", pour.wet_mm, " mm wet");
+  number(", ", pour.dry_mm, " mm dry");
+  number(", ", pour.humidity_percent, " % humidity");
+  number(", rested ", pour.rested_min, " min");
+  if (pour.strained) out << (*pour.strained ? ", strained" : ", not strained");
+  out << More(pour.text) << '\n';
+}
+
 void PrintPage(std::ostream& out, const JournalPage& page) {
   PrintLine(out, page.line);
   if (page.session.room_c()) {
@@ -43,16 +80,15 @@ void PrintPage(std::ostream& out, const JournalPage& page) {
   const BenchJournal& journal = page.session.journal();
   for (const BenchCup& cup : page.session.cups()) {
     out << "  " << Padded(cup.details.label, 20)
-        << Padded(CupRoleName(cup.details.role), 12) << cup.tests.size()
-        << " test(s)";
+        << Padded(RoleWord(cup.details.role), 12)
+        << Counted(cup.tests.size(), "test");
     if (const auto share = cup.WaterShare()) {
       out << ", " << Short(100.0 * *share) << " % added water";
     }
     out << '\n';
   }
   if (journal.pour) {
-    out << "Poured: " << FormatUtc(*journal.poured_at).substr(0, 16) << ' '
-        << journal.pour->technique << ' ' << journal.pour->text << '\n';
+    PrintPour(out, *journal.pour, *journal.poured_at);
     for (const PouredCup& cup : journal.pour->cups) {
       out << "  " << Padded(cup.label, 20);
       if (cup.ln_ratio && cup.interval) {
@@ -91,11 +127,11 @@ void PrintPage(std::ostream& out, const JournalPage& page) {
     out << "Note: " << note.text << '\n';
   }
   if (journal.judged) {
-    out << "Judged: " << PourVerdictName(journal.judged->verdict) << ' '
-        << journal.judged->text << '\n';
+    out << "Judged: " << PourVerdictName(journal.judged->verdict)
+        << More(journal.judged->text) << '\n';
   }
   for (const ExplainedFault& fault : page.faults) {
-    out << "Seen: " << fault.seen.fault << ' ' << fault.seen.text << '\n';
+    out << "Seen: " << fault.seen.fault << More(fault.seen.text) << '\n';
     if (!fault.causes.empty()) {
       out << "  Causes commonly named, held against that day (no proof):\n";
     }
@@ -108,7 +144,8 @@ void PrintPage(std::ostream& out, const JournalPage& page) {
 }
 
 void PrintLearned(std::ostream& out, const LearnedPractice& learned) {
-  out << learned.pours << " pour(s), " << learned.judged << " judged.\n";
+  out << Counted(static_cast<std::size_t>(learned.pours), "pour") << ", "
+      << learned.judged << " judged.\n";
   const LearnedBand& band = learned.band;
   if (band.told) {
     out << "Your pictures bear a mismatch of about "
@@ -120,7 +157,7 @@ void PrintLearned(std::ostream& out, const LearnedPractice& learned) {
   }
   for (const auto& [technique, roles] : learned.targets) {
     for (const auto& [role, target] : roles) {
-      out << technique << ", " << CupRoleName(role) << ": ";
+      out << technique << ", " << RoleWord(role) << ": ";
       if (target.told) {
         out << "good pours lay at " << Short(target.ratio) << " ("
             << Short(target.interval.low) << " to "
@@ -258,6 +295,22 @@ ExitStatus RunPour(const JournalArguments& arguments, Terminal& terminal) {
   return Write(arguments, terminal, [&](Bench& bench) {
     PourMade pour = arguments.pour;
     pour.text = arguments.text;
+    if (!arguments.plan.empty()) {
+      PracticeOptions practice;
+      practice.store = arguments.store;
+      const auto plan = ReadPlan(arguments.plan, practice, 1, terminal);
+      if (!plan) return Result<void>(plan.error());
+      const PourPlan& planned = plan->first.plan;
+      if (pour.technique.empty()) {
+        pour.technique = plan->second.technique.name;
+      }
+      if (!pour.planned_ml) {
+        pour.planned_ml = planned.on_support_ml;
+        pour.plan_factor = planned.learned.factor;
+      }
+      if (!pour.wet_mm) pour.wet_mm = planned.wet_mm.start;
+      if (!pour.dry_mm) pour.dry_mm = planned.dry_mm.start;
+    }
     return bench.RecordPour(std::move(pour), Now());
   });
 }
@@ -356,6 +409,10 @@ Command AddJournalCommand(CLI::App& parent) {
   add_to("show", "One session with everything about it", RunShow)
       ->add_option("--against", arguments->other, "And another beside it");
   CLI::App* pour = add_to("pour", "The picture was poured", RunPour);
+  pour->add_option("--plan",
+                   arguments->plan,
+                   "Plan it was poured by, as 'plan --keep' writes it: brings "
+                   "technique, amount and film");
   pour->add_option("--technique", arguments->pour.technique, "Way of pouring");
   pour->add_option("--planned-ml", arguments->pour.planned_ml, "As planned");
   pour->add_option("--plan-factor",

@@ -6,12 +6,15 @@
 #include <utility>
 #include <vector>
 
+#include "app/cli/book_options.h"
 #include "app/cli/clock.h"
 #include "app/cli/command.h"
 #include "app/cli/practice_options.h"
 #include "app/usecases/amounts.h"
 #include "app/usecases/plan_document.h"
+#include "app/usecases/planned_cups.h"
 #include "app/usecases/shelf_document.h"
+#include "app/usecases/write_file.h"
 
 namespace flowkin {
 namespace {
@@ -21,7 +24,8 @@ struct PlanArguments {
   bool us = false;
   bool list = false;
   bool no_edges = false;
-  std::string file, technique, parts, by, shelf;
+  bool on_bench = false;
+  std::string file, technique, parts, by, shelf, keep;
   PracticeOptions practice;
   std::vector<std::string> canvases, rounds, colours;
   std::optional<int> count, tests;
@@ -241,6 +245,19 @@ void PrintPlan(std::ostream& out,
   }
 }
 
+Result<int> PutOnBench(const PlanArguments& arguments, const PourPlan& plan) {
+  Result<Bench> bench = Bench::Open(StorePath(arguments.practice.store));
+  if (!bench) return bench.error();
+  const Result<bool> any = bench->OpenLastSession();
+  if (!any) return any.error();
+  if (!*any) {
+    return Error{ErrorCode::kInvalidArgument,
+                 "There is no open session; begin one with 'flowkin bench "
+                 "new'."};
+  }
+  return PutPlannedCups(*bench, plan, "activator", Now());
+}
+
 ExitStatus RunPlan(const PlanArguments& arguments, Terminal& terminal) {
   const Result<BookPractice> practice = ReadPractice(arguments.practice);
   if (!practice) return Fail(terminal, practice.error());
@@ -252,6 +269,17 @@ ExitStatus RunPlan(const PlanArguments& arguments, Terminal& terminal) {
   if (!request) return Fail(terminal, request.error());
   const Result<PlanReport> report = PlanPour(*request);
   if (!report) return Fail(terminal, report.error());
+  if (!arguments.keep.empty()) {
+    const Result<void> kept = WriteWhole(
+        arguments.keep, PlanRequestDocument(*request).dump(2) + '\n');
+    if (!kept) return Fail(terminal, kept.error());
+  }
+  std::optional<int> put;
+  if (arguments.on_bench) {
+    const Result<int> done = PutOnBench(arguments, report->plan);
+    if (!done) return Fail(terminal, done.error());
+    put = *done;
+  }
   if (arguments.json) {
     PrintDocument(terminal, PlanDocument(*report, *request));
   } else {
@@ -259,6 +287,13 @@ ExitStatus RunPlan(const PlanArguments& arguments, Terminal& terminal) {
               *report,
               *request,
               arguments.us ? AmountUnits::kUs : AmountUnits::kMetric);
+    if (!arguments.keep.empty()) {
+      terminal.out << "Written: " << arguments.keep << '\n';
+    }
+    if (put) {
+      terminal.out << "Put on the bench: " << *put
+                   << (*put == 1 ? " cup.\n" : " cups.\n");
+    }
   }
   return ExitStatus::kDone;
 }
@@ -306,6 +341,13 @@ Command AddPlanCommand(CLI::App& parent) {
                   arguments->nu,
                   "As a puddle test measured it");
   app->add_flag("--us", arguments->us, "Print US ounces");
+  app->add_option("--keep",
+                  arguments->keep,
+                  "Write the plan as a document, for 'print', 'journal pour' "
+                  "and another time");
+  app->add_flag("--on-bench",
+                arguments->on_bench,
+                "Put its cups on the bench that is open");
   return {app, [arguments](Terminal& terminal) {
             return RunPlan(*arguments, terminal);
           }};

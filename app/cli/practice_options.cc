@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "app/cli/book_options.h"
+#include "app/cli/clock.h"
 #include "app/usecases/plan_document.h"
 
 namespace flowkin {
@@ -29,6 +30,25 @@ Result<BookPractice> ReadPractice(const PracticeOptions& options) {
   if (!techniques) return techniques.error();
   practice->techniques = *std::move(techniques);
   return practice;
+}
+
+Result<std::pair<PlanReport, PlanRequest>> ReadPlan(
+    const std::string& file,
+    const PracticeOptions& options,
+    int times,
+    Terminal& terminal) {
+  const Result<BookPractice> practice = ReadPractice(options);
+  if (!practice) return practice.error();
+  const Result<Day> today = ReadToday(options.today);
+  if (!today) return today.error();
+  Result<PlanRequest> request = ReadPlanRequest(
+      file == "-" ? "" : file, terminal.in, practice->techniques);
+  if (!request) return request.error();
+  UsePractice(*practice, *today, *request);
+  for (Support& support : request->supports) support.count *= times;
+  Result<PlanReport> report = PlanPour(*request);
+  if (!report) return report.error();
+  return std::pair(*std::move(report), *std::move(request));
 }
 
 }  // namespace flowkin

@@ -1,10 +1,12 @@
 #pragma once
 
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "app/cli/terminal.h"
 #include "app/usecases/book_practice.h"
+#include "app/usecases/plan_pour.h"
 #include "core/base/result.h"
 
 namespace CLI {
@@ -23,6 +25,14 @@ struct PracticeOptions {
 
 void AddPracticeOptions(CLI::App& app, PracticeOptions& options);
 Result<BookPractice> ReadPractice(const PracticeOptions& options);
+
+/// The plan of a document ("-" is standard input), for `times` as many of every
+/// canvas.
+Result<std::pair<PlanReport, PlanRequest>> ReadPlan(
+    const std::string& file,
+    const PracticeOptions& options,
+    int times,
+    Terminal& terminal);
 
 /// Prints the table (techniques_command.cc).
 void ListTechniques(const std::vector<Technique>& techniques,

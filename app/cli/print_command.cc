@@ -75,28 +75,9 @@ ExitStatus PrintLabelsCommand(const PrintArguments& arguments,
       arguments, PrintLabels(labels, WordsOf(arguments)), terminal, document);
 }
 
-/// The plan of the document, for `times` as many of every canvas.
-Result<std::pair<PlanReport, PlanRequest>> ReadPlan(
-    const PrintArguments& arguments, Terminal& terminal, int times) {
-  const Result<BookPractice> practice = ReadPractice(arguments.practice);
-  if (!practice) return practice.error();
-  const Result<Day> today = ReadToday(arguments.practice.today);
-  if (!today) return today.error();
-  Result<PlanRequest> request =
-      ReadPlanRequest(arguments.file == "-" ? "" : arguments.file,
-                      terminal.in,
-                      practice->techniques);
-  if (!request) return request.error();
-  UsePractice(*practice, *today, *request);
-  for (Support& support : request->supports) support.count *= times;
-  Result<PlanReport> report = PlanPour(*request);
-  if (!report) return report.error();
-  return std::pair(*std::move(report), *std::move(request));
-}
-
 ExitStatus PrintSheetCommand(const PrintArguments& arguments,
                              Terminal& terminal) {
-  const auto plan = ReadPlan(arguments, terminal, 1);
+  const auto plan = ReadPlan(arguments.file, arguments.practice, 1, terminal);
   if (!plan) return Fail(terminal, plan.error());
   return Save(arguments,
               PrintBenchSheet(plan->first, plan->second, WordsOf(arguments)),
@@ -106,7 +87,8 @@ ExitStatus PrintSheetCommand(const PrintArguments& arguments,
 
 ExitStatus PrintHandoutCommand(const PrintArguments& arguments,
                                Terminal& terminal) {
-  const auto plan = ReadPlan(arguments, terminal, arguments.students);
+  const auto plan = ReadPlan(
+      arguments.file, arguments.practice, arguments.students, terminal);
   if (!plan) return Fail(terminal, plan.error());
   Json document;
   document["students"] = arguments.students;

@@ -12,6 +12,7 @@
 #include "app/usecases/cup_of_label.h"
 #include "app/usecases/label_document.h"
 #include "app/usecases/labels_on_photo.h"
+#include "app/usecases/planned_cups.h"
 
 namespace flowkin {
 namespace {
@@ -609,6 +610,15 @@ void BenchBoard::undo() {
 
 void BenchBoard::redo() {
   if (board_.can_redo) Done(bench_->Redo(Now()));
+}
+
+int BenchBoard::PutPlanned(const PourPlan& plan) {
+  if (!NeedSession()) return 0;
+  const Result<int> added =
+      PutPlannedCups(*bench_, plan, tr("activator").toStdString(), Now());
+  trouble_ = added ? QString() : Wording::Engine(added.error().message);
+  Reload();
+  return added ? *added : 0;
 }
 
 void BenchBoard::newSession(const QString& name) {

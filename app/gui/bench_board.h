@@ -14,6 +14,7 @@
 #include "app/gui/wording.h"
 #include "app/usecases/batch_label.h"
 #include "app/usecases/bench.h"
+#include "core/planning/pour_plan.h"
 
 namespace flowkin {
 
@@ -144,6 +145,9 @@ class BenchBoard : public QAbstractListModel {
   Q_INVOKABLE void learn();
   Q_INVOKABLE void undo();
   Q_INVOKABLE void redo();
+  /// How many cups of the plan were put on the bench; those that are there
+  /// already stay as they are.
+  int PutPlanned(const PourPlan& plan);
   Q_INVOKABLE void newSession(const QString& name);
   Q_INVOKABLE void openSession(int row);
   Q_INVOKABLE bool setRoom(const QString& text);

@@ -574,7 +574,7 @@ namespace {
     QT_TRANSLATE_NOOP(
         "engine",
         "Varnish or resin not before this day, and only if it feels hard and "
-        "cool no more; the varnish's own sheet decides."),
+        "no longer cool; the varnish's own sheet decides."),
     QT_TRANSLATE_NOOP(
         "engine",
         "Very much water: a chalky, weak film and poor hold are warned of."),

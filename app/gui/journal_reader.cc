@@ -68,6 +68,12 @@ int JournalReader::RowOf(std::optional<SessionId> id) const {
   return -1;
 }
 
+void JournalReader::openToday() {
+  words_.clear();
+  chosen_ = board_->State().session;
+  Read();
+}
+
 void JournalReader::choose(int row) {
   if (row < 0 || row >= static_cast<int>(lines_.size())) return;
   chosen_ = lines_[static_cast<std::size_t>(row)].id;

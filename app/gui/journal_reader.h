@@ -67,6 +67,8 @@ class JournalReader : public QObject {
   QString StorePath() const;
   Q_INVOKABLE void visit();
   Q_INVOKABLE void choose(int row);
+  /// The day that is on the bench.
+  Q_INVOKABLE void openToday();
   /// Lays another day beside the open one; the same row again takes it away.
   Q_INVOKABLE void compare(int row);
   /// 0 wet, 1 dry, 2 later.

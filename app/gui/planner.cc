@@ -385,6 +385,10 @@ void Planner::removeColour(int row) {
   Work();
 }
 
+void Planner::putOnBench() {
+  if (report_) board_->PutPlanned(report_->plan);
+}
+
 void Planner::takeFromBench() {
   for (const BoardCup& cup : board_->State().cups) {
     PlannedPaint paint;

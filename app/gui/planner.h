@@ -102,6 +102,8 @@ class Planner : public QObject {
                              const QVariant& value);
   Q_INVOKABLE void removeColour(int row);
   Q_INVOKABLE void takeFromBench();
+  /// Puts the plan's cups on the bench.
+  Q_INVOKABLE void putOnBench();
   /// Of a supply: "atHand", "container" or "price".
   Q_INVOKABLE void setSupply(int row,
                              const QString& field,

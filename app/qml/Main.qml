@@ -93,6 +93,11 @@ ApplicationWindow {
                 desk: window.desk
                 onFilmAsked: window.show(1)
                 onFirstRunAsked: window.show(8)
+                onPouredAsked: {
+                    window.desk.journal.openToday()
+                    window.show(6)
+                    journalPage.item.writing = "pour"
+                }
             }
             Loader {
                 active: StackLayout.isCurrentItem
@@ -118,9 +123,13 @@ ApplicationWindow {
             Loader {
                 active: StackLayout.isCurrentItem
                 focus: active
-                sourceComponent: PlanScreen { desk: window.desk }
+                sourceComponent: PlanScreen {
+                    desk: window.desk
+                    onBenchAsked: window.show(0)
+                }
             }
             Loader {
+                id: journalPage
                 active: StackLayout.isCurrentItem
                 focus: active
                 sourceComponent: JournalScreen { desk: window.desk }

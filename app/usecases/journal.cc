@@ -175,7 +175,7 @@ Result<std::vector<Reminder>> Journal::Reminders(Day today, int days) const {
         drying.varnish_not_before,
         {},
         "Varnish or resin not before this day, and only if it feels hard and "
-        "cool no more",
+        "no longer cool",
         "; the varnish's own sheet decides.");
     const bool has_later =
         std::any_of(journal.photos.begin(),

@@ -499,5 +499,69 @@ INSTANTIATE_TEST_SUITE_P(
                 2}),
     [](const auto& call) { return call.param.name; });
 
+// A plan is kept, its cups go to the bench, and the pour is held against it.
+TEST(JournalCommand, APourRemembersItsPlan) {
+  const std::string folder = ScratchFolder();
+  const std::string store = folder + "/book.db";
+  const std::string plan = folder + "/plan.json";
+  const std::vector<std::string> call = {"plan",
+                                         "--canvas",
+                                         "40x50x1.8cm",
+                                         "--technique",
+                                         "swipe",
+                                         "--colours",
+                                         "Lagoon",
+                                         "Coal",
+                                         "--keep",
+                                         plan,
+                                         "--on-bench",
+                                         "--store",
+                                         store,
+                                         "--json"};
+  EXPECT_EQ(RunFlowkin(call).status, 2) << "there is no bench yet";
+  ASSERT_EQ(RunFlowkin({"bench", "new", "--store", store}).status, 0);
+  const FlowkinRun planned = RunFlowkin(call);
+  ASSERT_EQ(planned.status, 0) << planned.err;
+  ASSERT_EQ(RunFlowkin(call).status, 0) << "nothing twice";
+  const json told = json::parse(planned.out);
+  const json bench = json::parse(
+      RunFlowkin({"bench", "show", "--store", store, "--json"}).out);
+  ASSERT_EQ(bench["cups"].size(), told["cups"].size());
+  for (std::size_t i = 0; i < told["cups"].size(); ++i) {
+    const json& cup = told["cups"][i];
+    EXPECT_NEAR(bench["cups"][i]["volume_ml"].get<double>(),
+                cup["mix_ml"].get<double>() - cup["reserve_ml"].get<double>(),
+                1e-3);
+  }
+  const FlowkinRun poured = RunFlowkin({"journal",
+                                        "pour",
+                                        "1",
+                                        "--plan",
+                                        plan,
+                                        "--used-ml",
+                                        "410",
+                                        "--store",
+                                        store,
+                                        "--json"});
+  ASSERT_EQ(poured.status, 0) << poured.err;
+  const json pour = json::parse(poured.out)["pour"];
+  EXPECT_EQ(pour["technique"], "swipe");
+  EXPECT_EQ(pour["used_ml"], 410.0);
+  // 40 x 50 cm with edges of 1.8 cm, 1650 mL on a square metre.
+  EXPECT_NEAR(pour["planned_ml"].get<double>(),
+              (0.40 * 0.50 + 2.0 * (0.40 + 0.50) * 0.018) * 1650.0,
+              0.01);
+  EXPECT_EQ(RunFlowkin({"print",
+                        "sheet",
+                        "--file",
+                        plan,
+                        "--out",
+                        folder + "/sheet.pdf",
+                        "--store",
+                        store})
+                .status,
+            0);
+}
+
 }  // namespace
 }  // namespace flowkin::testing

@@ -566,10 +566,6 @@
             <translation>Einen Tag an seinen Worten finden</translation>
         </message>
         <message>
-            <source>find: a name, a colour, a fault, anything written</source>
-            <translation>suchen: Name, Farbe, Fehler, alles Geschriebene</translation>
-        </message>
-        <message>
             <source>Nothing found.</source>
             <translation>Nichts gefunden.</translation>
         </message>
@@ -773,6 +769,10 @@
             <source>Parts of additive to one part of paint</source>
             <translation>Teile Fließmittel auf einen Teil Farbe</translation>
         </message>
+        <message>
+            <source>find: name, colour, fault, any word</source>
+            <translation>suchen: Name, Farbe, Fehler, Wort</translation>
+        </message>
     </context>
     <context>
         <name>LastLook</name>
@@ -787,6 +787,10 @@
         <message>
             <source>Back to the bench</source>
             <translation>Zurück zum Tisch</translation>
+        </message>
+        <message>
+            <source>Poured: write it down</source>
+            <translation>Gegossen: aufschreiben</translation>
         </message>
     </context>
     <context>
@@ -1216,6 +1220,10 @@
         <message>
             <source>Flow of the last batch as tested, 1 is the base coat</source>
             <translation>Fluss des letzten Ansatzes im Test, 1 ist die Grundfarbe</translation>
+        </message>
+        <message>
+            <source>Put these cups on the bench</source>
+            <translation>Diese Becher auf den Tisch stellen</translation>
         </message>
     </context>
     <context>
@@ -2678,7 +2686,7 @@
             <translation>Unausgehärtetes Harz und Härter können die Haut lebenslang allergisch machen; dünne Handschuhe schützen wenig. Datenblatt befolgen und die genannten Handschuhe verlangen.</translation>
         </message>
         <message>
-            <source>Varnish or resin not before this day, and only if it feels hard and cool no more; the varnish&apos;s own sheet decides.</source>
+            <source>Varnish or resin not before this day, and only if it feels hard and no longer cool; the varnish&apos;s own sheet decides.</source>
             <translation>Lack oder Harz nicht vor diesem Tag, und nur wenn es hart und nicht mehr kühl ist; das Blatt des Lacks entscheidet.</translation>
         </message>
         <message>
@@ -3225,6 +3233,10 @@
         <message>
             <source>There are %1 labels on this photo; photograph one jar at a time.</source>
             <translation>Auf diesem Foto sind %1 Etiketten; immer nur ein Glas fotografieren.</translation>
+        </message>
+        <message>
+            <source>activator</source>
+            <translation>Aktivator</translation>
         </message>
     </context>
     <context>

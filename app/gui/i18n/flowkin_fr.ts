@@ -566,10 +566,6 @@
             <translation>Trouver un jour par ses mots</translation>
         </message>
         <message>
-            <source>find: a name, a colour, a fault, anything written</source>
-            <translation>chercher : nom, couleur, défaut, tout ce qui est écrit</translation>
-        </message>
-        <message>
             <source>Nothing found.</source>
             <translation>Rien trouvé.</translation>
         </message>
@@ -773,6 +769,10 @@
             <source>Parts of additive to one part of paint</source>
             <translation>Parts d’additif pour une part de peinture</translation>
         </message>
+        <message>
+            <source>find: name, colour, fault, any word</source>
+            <translation>chercher : nom, couleur, défaut, mot</translation>
+        </message>
     </context>
     <context>
         <name>LastLook</name>
@@ -787,6 +787,10 @@
         <message>
             <source>Back to the bench</source>
             <translation>Retour à l’établi</translation>
+        </message>
+        <message>
+            <source>Poured: write it down</source>
+            <translation>Coulé : le noter</translation>
         </message>
     </context>
     <context>
@@ -1216,6 +1220,10 @@
         <message>
             <source>Flow of the last batch as tested, 1 is the base coat</source>
             <translation>Écoulement testé du lot précédent, 1 est la couche de base</translation>
+        </message>
+        <message>
+            <source>Put these cups on the bench</source>
+            <translation>Poser ces gobelets sur l’établi</translation>
         </message>
     </context>
     <context>
@@ -2678,7 +2686,7 @@
             <translation>Résine et durcisseur non durcis peuvent rendre la peau allergique à vie ; les gants minces protègent peu. Suivez la fiche et demandez les gants qu’elle nomme.</translation>
         </message>
         <message>
-            <source>Varnish or resin not before this day, and only if it feels hard and cool no more; the varnish&apos;s own sheet decides.</source>
+            <source>Varnish or resin not before this day, and only if it feels hard and no longer cool; the varnish&apos;s own sheet decides.</source>
             <translation>Vernis ou résine pas avant ce jour, et seulement si c’est dur et n’est plus frais ; la fiche du vernis décide.</translation>
         </message>
         <message>
@@ -3225,6 +3233,10 @@
         <message>
             <source>There are %1 labels on this photo; photograph one jar at a time.</source>
             <translation>Il y a %1 étiquettes sur cette photo ; photographier un bocal à la fois.</translation>
+        </message>
+        <message>
+            <source>activator</source>
+            <translation>activateur</translation>
         </message>
     </context>
     <context>

@@ -90,6 +90,7 @@ Popup {
     contentItem: Item {
         Scroller {
             id: form
+            gutter: Theme.px(14)
             anchors { left: parent.left; right: parent.right; top: parent.top; bottom: buttons.top; bottomMargin: Theme.gap }
             GridLayout {
                 Layout.fillWidth: true

@@ -10,6 +10,7 @@ Popup {
     id: sheet
 
     required property LastCheck check
+    signal pouredAsked
 
     function show() {
         check.look()
@@ -32,6 +33,7 @@ Popup {
             id: list
             anchors { left: parent.left; right: parent.right; top: parent.top; bottom: done.top; bottomMargin: Theme.gap }
             spacing: Theme.gap
+            gutter: Theme.px(14)
             Words {
                 objectName: "checkHeadline"
                 Layout.fillWidth: true
@@ -87,6 +89,12 @@ Popup {
             Keys.onDownPressed: list.leaf(0.8)
             Keys.onUpPressed: list.leaf(-0.8)
             onClicked: sheet.close()
+        }
+        BigButton {
+            objectName: "checkPoured"
+            anchors { right: parent.right; bottom: parent.bottom }
+            text: qsTr("Poured: write it down")
+            onClicked: { sheet.close(); sheet.pouredAsked() }
         }
     }
 }

@@ -9,6 +9,8 @@ Flickable {
     id: scroller
 
     property int margin: 0
+    // Room for the bar where there is no margin, so that no words run under it.
+    property int gutter: 0
     property alias spacing: column.spacing
     // What lies in it is stretched where there is room.
     property bool fills: false
@@ -42,7 +44,7 @@ Flickable {
             event.accepted = true
         }
     }
-    implicitWidth: column.implicitWidth + margin * 2
+    implicitWidth: column.implicitWidth + margin * 2 + gutter
     implicitHeight: column.implicitHeight + margin * 2
     contentWidth: width
     contentHeight: column.height + margin * 2
@@ -56,7 +58,7 @@ Flickable {
         id: column
         x: scroller.margin
         y: scroller.margin
-        width: scroller.width - scroller.margin * 2
+        width: scroller.width - scroller.margin * 2 - scroller.gutter
         height: scroller.fills ? Math.max(implicitHeight, scroller.height - scroller.margin * 2) : implicitHeight
     }
 }

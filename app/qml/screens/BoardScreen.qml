@@ -13,6 +13,7 @@ Item {
     readonly property bool low: height < Theme.px(560)
     signal filmAsked
     signal firstRunAsked
+    signal pouredAsked
 
     function look() { lastLook.show() }
     function leave() { lastLook.close() }
@@ -39,6 +40,7 @@ Item {
     LastLook {
         id: lastLook
         check: screen.desk.lastCheck
+        onPouredAsked: screen.pouredAsked()
     }
 
     Scroller {

@@ -29,7 +29,7 @@ ScrollPage {
         objectName: "journalSearch"
         Layout.fillWidth: true
         label: qsTr("Find a day by its words")
-        placeholderText: qsTr("find: a name, a colour, a fault, anything written")
+        placeholderText: qsTr("find: name, colour, fault, any word")
         text: screen.journal.words
         onTextEdited: screen.journal.words = text
     }

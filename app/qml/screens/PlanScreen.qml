@@ -8,6 +8,7 @@ ScrollPage {
     id: screen
 
     required property Desk desk
+    signal benchAsked
     readonly property Planner planner: desk.planner
     readonly property var form: planner.form
     readonly property var amounts: planner.amounts
@@ -194,6 +195,8 @@ ScrollPage {
             Words { Layout.fillWidth: true; visible: text.length > 0; text: cup.modelData["remark"]; color: Theme.quiet }
         }
     }
+
+    BigButton { objectName: "planToBench"; visible: screen.planner.planned; strong: true; text: qsTr("Put these cups on the bench"); onClicked: { screen.planner.putOnBench(); screen.benchAsked() } }
 
     Heading { Layout.fillWidth: true; text: qsTr("Pouring medium") }
     Flow {

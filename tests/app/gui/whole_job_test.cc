@@ -78,11 +78,9 @@ TEST_F(WholeJob, FromPlanToReport) {
   Picture("bench");
   window_.Click("lastCheck");
   Picture("last-check");
-  window_.Key(Qt::Key_Escape);
 
   // Pour, and what became of it.
-  window_.Click("page6");
-  window_.Click("writePour");
+  window_.Click("checkPoured");
   window_.Type("pourUsed", "410");
   window_.Type("pourHumidity", "48");
   Picture("pour");
@@ -142,6 +140,34 @@ TEST_F(WholeJob, FromPlanToReport) {
   }
   Picture("printed");
   RecordProperty("seconds", static_cast<int>(timer.elapsed() / 1000));
+}
+
+TEST_F(WholeJob, ThePlansCupsGoOnTheBenchOnce) {
+  window_.Click("page5");
+  window_.Type("planNewColour", "Lagoon");
+  window_.Click("planAddColour");
+  const Planner& planner = *window_.desk().planner();
+  ASSERT_NE(planner.Report(), nullptr) << planner.trouble().toStdString();
+  window_.Click("planToBench");
+  ASSERT_TRUE(WindowDriver::WaitFor(
+      [&] { return window_.Find("addCup") != nullptr; }, 5.0))
+      << "the bench is shown";
+  Picture("planned-cups");
+  const Board& board = window_.desk().board()->State();
+  ASSERT_EQ(board.cups.size(), 3u) << "base coat, colour, activator";
+  for (std::size_t i = 0; i < 3; ++i) {
+    const PlannedCup& planned = planner.Report()->plan.cups[i];
+    EXPECT_NEAR(*board.cups[i].details.volume_ml,
+                planned.mix_ml - planned.reserve_ml,
+                1e-9);
+    EXPECT_NEAR(*board.cups[i].details.reserve_ml, planned.reserve_ml, 1e-9);
+  }
+  EXPECT_TRUE(board.cups[0].base_coat);
+  EXPECT_EQ(board.cups[1].details.label, "Lagoon");
+  EXPECT_EQ(board.cups[2].details.label, "Lagoon activator");
+  window_.Click("page5");
+  window_.Click("planToBench");
+  EXPECT_EQ(window_.desk().board()->State().cups.size(), 3u);
 }
 
 // A hand scanner types like a keyboard and ends with Enter.

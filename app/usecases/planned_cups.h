@@ -1,0 +1,19 @@
+#pragma once
+
+#include <string>
+
+#include "app/usecases/bench.h"
+#include "core/planning/pour_plan.h"
+
+namespace flowkin {
+
+/// Puts the cups of a plan on the bench, those that are not there yet by role
+/// and name, and returns how many. A cup with left-overs in it gets no volume:
+/// nobody knows how much of that is water. An activator called like a colour is
+/// told from it by the word `activator`.
+Result<int> PutPlannedCups(Bench& bench,
+                           const PourPlan& plan,
+                           const std::string& activator,
+                           UtcTime now);
+
+}  // namespace flowkin
