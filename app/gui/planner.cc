@@ -386,7 +386,13 @@ void Planner::removeColour(int row) {
 }
 
 void Planner::putOnBench() {
-  if (report_) board_->PutPlanned(report_->plan);
+  if (!report_) return;
+  PourPlan plan = report_->plan;
+  for (PlannedCup& cup : plan.cups) {
+    // One that she has not named is called so in her language.
+    cup.name = Wording::Engine(cup.name).toStdString();
+  }
+  board_->PutPlanned(plan);
 }
 
 void Planner::takeFromBench() {

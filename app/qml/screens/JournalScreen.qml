@@ -169,7 +169,7 @@ ScrollPage {
         Labelled { wide: Theme.px(320); name: qsTr("What the drop does"); Choice { id: cellsSeen; objectName: "cellsSeen"; width: parent.width; label: qsTr("What the drop does"); model: [qsTr("lacing: it works"), qsTr("nothing"), qsTr("sits as a blob: too thick"), qsTr("sinks or foams: too thin")] } }
         Labelled { wide: Theme.px(120); name: qsTr("After (s)"); Field { id: cellsAfter; objectName: "cellsAfter"; width: parent.width; label: qsTr("Seconds from drop to verdict"); inputMethodHints: Qt.ImhFormattedNumbersOnly } }
         Labelled { wide: Theme.px(220); name: qsTr("Additive to 1 paint"); Field { id: cellsParts; objectName: "cellsParts"; width: parent.width; label: qsTr("Parts of additive to one part of paint"); inputMethodHints: Qt.ImhFormattedNumbersOnly } }
-        Labelled { name: qsTr("Activator cup"); Choice { id: cellsCup; objectName: "cellsCup"; width: parent.width; label: qsTr("Activator cup"); model: screen.journal.cupNames } }
+        Labelled { wide: Theme.px(320); name: qsTr("Activator cup"); Choice { id: cellsCup; objectName: "cellsCup"; width: parent.width; label: qsTr("Activator cup"); model: screen.journal.cupNames } }
         Labelled { wide: Theme.px(300); name: qsTr("Anything else"); Field { id: cellsText; objectName: "cellsText"; width: parent.width; label: qsTr("Anything else") } }
         Beside { BigButton { objectName: "cellsKeep"; strong: true; text: qsTr("Write it down"); onClicked: { screen.journal.cells(cellsSeen.currentIndex, cellsAfter.text, cellsParts.text, cellsCup.currentIndex, cellsText.text); cellsText.clear(); screen.writing = "" } } }
     }
