@@ -183,9 +183,9 @@ Dose ChooseDose(const DilutionBelief& belief,
   const double most_ml = options.most_growth * volume_ml;
   const auto most_steps =
       static_cast<long>(most_ml / options.smallest_step_ml + 1e-9);
-  const auto largest = [&](double risk) {
+  const auto largest = [&](double risk, long most) {
     long fits = 0;
-    for (long high = most_steps + 1; high - fits > 1;) {
+    for (long high = most + 1; high - fits > 1;) {
       const long middle = fits + (high - fits) / 2;
       const double add_ml =
           static_cast<double>(middle) * options.smallest_step_ml;
@@ -193,11 +193,11 @@ Dose ChooseDose(const DilutionBelief& belief,
     }
     return fits;
   };
-  long steps = largest(last_allowance);
+  long steps = largest(last_allowance, most_steps);
   const double last_u =
       growth(static_cast<double>(steps) * options.smallest_step_ml);
   if (ChanceBelow(belief, target + kLastShare * edge, last_u) < 0.5) {
-    steps = largest(allowance);
+    steps = largest(allowance, steps);
   }
 
   if (steps == 0) {

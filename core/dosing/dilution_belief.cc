@@ -2,13 +2,18 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "core/base/check.h"
+#include "core/base/distributions.h"
 
 namespace flowkin {
 namespace {
 
-double NormalCdf(double z) { return 0.5 * std::erfc(-z * 0.70710678118654752); }
+// Called for every part of a belief: NormalCdf checks more and costs more.
+double BelowUnitNormal(double z) {
+  return 0.5 * std::erfc(-z * 0.70710678118654752);
+}
 
 // Standard deviations beyond which a tail is less than 1e-8.
 constexpr double kCertain = 5.7;
@@ -41,58 +46,64 @@ double ChanceBelow(const DilutionBelief& belief, double level, double u) {
     if (off * off > kCertain * kCertain * variance) {
       if (off > 0.0) chance += part.weight;
     } else {
-      chance += part.weight * NormalCdf(off / std::sqrt(variance));
+      chance += part.weight * BelowUnitNormal(off / std::sqrt(variance));
     }
   }
   return std::clamp(chance, 0.0, 1.0);
 }
 
-double LevelQuantile(const DilutionBelief& belief, double chance, double u) {
+namespace {
+
+/// `moments` of the level at `u`, from which the search starts: secants, as
+/// long as they stay between what is known to be too low and too high.
+double QuantileNear(const DilutionBelief& belief,
+                    const Estimate& moments,
+                    double chance,
+                    double u) {
   FLOWKIN_CHECK(chance > 0.0 && chance < 1.0 && !belief.parts.empty());
-  const Estimate moments = LevelMoments(belief, u);
-  double reach = 3.0 * moments.sd + 1e-6;
-  double low = moments.value - reach;
-  double high = moments.value + reach;
-  while (ChanceBelow(belief, low, u) > chance && reach < 1e3) {
-    reach *= 2.0;
-    low -= reach;
-  }
-  reach = 3.0 * moments.sd + 1e-6;
-  while (ChanceBelow(belief, high, u) < chance && reach < 1e3) {
-    reach *= 2.0;
-    high += reach;
-  }
-  // False position with the Illinois rule (M. Dowell and P. Jarratt 1971), and
-  // a halving whenever it does not shrink the bracket well.
-  double at_low = ChanceBelow(belief, low, u) - chance;
-  double at_high = ChanceBelow(belief, high, u) - chance;
-  for (int pass = 0; pass < 60 && high - low > kLevelTolerance; ++pass) {
-    double middle = 0.5 * (low + high);
-    if (pass % 3 != 2 && at_high > at_low) {
-      middle = std::clamp((low * at_high - high * at_low) / (at_high - at_low),
-                          low + 0.25 * kLevelTolerance,
-                          high - 0.25 * kLevelTolerance);
+  double reach = 2.0 * moments.sd + kLevelTolerance;
+  double low = -std::numeric_limits<double>::infinity();
+  double high = std::numeric_limits<double>::infinity();
+  const double z = NormalQuantile(chance);
+  double slope = std::exp(-0.5 * z * z) / (2.507 * moments.sd + 1e-12);
+  double level = moments.value + z * moments.sd;
+  double last_level = level;
+  double last_off = 0.0;
+  for (int pass = 0; pass < 80; ++pass) {
+    const double off = ChanceBelow(belief, level, u) - chance;
+    (off < 0.0 ? low : high) = level;
+    if (high - low < kLevelTolerance) break;
+    if (pass > 0) slope = (off - last_off) / (level - last_level);
+    last_level = level;
+    last_off = off;
+    double next = level - off / slope;
+    const bool bracketed = std::isfinite(low) && std::isfinite(high);
+    if (std::abs(next - level) < 0.1 * kLevelTolerance) return next;
+    if (bracketed && (pass % 8 == 7 || !(next > low && next < high))) {
+      next = 0.5 * (low + high);
+    } else if (!bracketed && !(std::abs(next - level) < reach &&
+                               (next < level) == (off > 0.0))) {
+      next = off > 0.0 ? level - reach : level + reach;
+      reach *= 2.0;
     }
-    const double at_middle = ChanceBelow(belief, middle, u) - chance;
-    if (at_middle < 0.0) {
-      low = middle;
-      at_low = at_middle;
-      at_high *= 0.5;
-    } else {
-      high = middle;
-      at_high = at_middle;
-      at_low *= 0.5;
-    }
+    level = next;
   }
-  return 0.5 * (low + high);
+  return level;
+}
+
+}  // namespace
+
+double LevelQuantile(const DilutionBelief& belief, double chance, double u) {
+  return QuantileNear(belief, LevelMoments(belief, u), chance, u);
 }
 
 Interval RatioInterval(const DilutionBelief& belief,
                        double coverage,
                        double u) {
   const double tail = 0.5 * (1.0 - coverage);
-  return {std::exp(LevelQuantile(belief, tail, u)),
-          std::exp(LevelQuantile(belief, 1.0 - tail, u)),
+  const Estimate moments = LevelMoments(belief, u);
+  return {std::exp(QuantileNear(belief, moments, tail, u)),
+          std::exp(QuantileNear(belief, moments, 1.0 - tail, u)),
           coverage};
 }
 
