@@ -1,7 +1,9 @@
 // Runs the dosing loop over many virtual cups and prints what came of them.
 //   dose_benchmark [cups per family and setting] [seed] [part of a row's name]
-// "tuning" as the part runs every row without the two laws kept for checking.
+// "tuning" as the part runs every row without the two laws kept for checking,
+// "likely" every row with paints as the engine holds them likely.
 
+#include <algorithm>
 #include <cstdio>
 #include <cstdlib>
 #include <string_view>
@@ -42,6 +44,10 @@ int main(int argc, char** argv) {
       static_cast<std::uint64_t>(argc > 2 ? std::atol(argv[2]) : 1);
   const std::string_view wanted = argc > 3 ? argv[3] : "";
   const bool tuning = wanted == "tuning";
+  const bool likely = wanted.substr(0, 6) == "likely";
+  const std::string_view part =
+      likely ? wanted.substr(std::min<std::size_t>(7, wanted.size()))
+             : (tuning ? "" : wanted);
   std::printf("%-34s %6s %6s %6s %8s %8s %6s %8s %8s %9s %6s %6s %5s\n",
               "cups",
               "n",
@@ -66,23 +72,25 @@ int main(int argc, char** argv) {
                       learned == 0 ? "unknown" : "learned",
                       band,
                       100.0 * rel_sd);
-        if (!tuning &&
-            std::string_view(name).find(wanted) == std::string_view::npos) {
+        if (std::string_view(name).find(part) == std::string_view::npos) {
           continue;
         }
+        DoseTrial trial;
+        trial.cups_per_family = cups;
+        trial.rel_sd = rel_sd;
+        trial.band = band;
+        trial.learned_cups = learned;
+        trial.seed = seed;
+        trial.as_held_likely = likely;
         DoseTally all;
+        if (likely) all = RunDoseTrial(trial);
         for (const LawFamily family : flowkin::test::kAllFamilies) {
+          if (likely) break;
           if (tuning && (family == LawFamily::kQuemada ||
                          family == LawFamily::kSucroseTable)) {
             continue;
           }
-          DoseTrial trial;
           trial.families = {family};
-          trial.cups_per_family = cups;
-          trial.rel_sd = rel_sd;
-          trial.band = band;
-          trial.learned_cups = learned;
-          trial.seed = seed;
           const DoseTally tally = RunDoseTrial(trial);
           all.Add(tally);
           if (band == 0.15 && rel_sd == 0.04) {

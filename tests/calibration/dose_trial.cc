@@ -2,17 +2,102 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
+#include <iterator>
+#include <memory>
+#include <numeric>
 #include <optional>
+#include <vector>
 
 #include "app/usecases/advise_dose.h"
 #include "calibration/curve/brand_curve.h"
 #include "calibration/defaults/default_prior.h"
 #include "core/base/check.h"
+#include "core/dosing/dilution_law.h"
 
 namespace flowkin::test {
 namespace {
 
 constexpr int kMostAnswers = 30;
+
+class LikelyLiquid : public ThinnedLiquid {
+ public:
+  explicit LikelyLiquid(const DilutionLaw& law) : law_(law) {}
+  double LnViscosity(double w) const override {
+    return LevelAfter(law_, std::log(kStockRatio), std::log1p(w));
+  }
+
+ private:
+  DilutionLaw law_;
+};
+
+std::size_t DrawIndex(const std::vector<double>& weights, Random& random) {
+  double left =
+      random.Uniform() * std::accumulate(weights.begin(), weights.end(), 0.0);
+  std::size_t k = 0;
+  while (k + 1 < weights.size() && left >= weights[k]) left -= weights[k++];
+  return k;
+}
+
+struct LikelyLaw {
+  double ln_slope, bend;
+};
+
+LikelyLaw DrawLikelyLaw(const CurvePrior& prior, Random& random) {
+  std::vector<double> weights;
+  for (const double log_weight : prior.log_weight) {
+    weights.push_back(std::exp(log_weight));
+  }
+  const std::size_t cell = DrawIndex(weights, random);
+  const std::size_t columns = prior.second.size();
+  // Anywhere around the grid's point: the engine reads between them.
+  const double row =
+      static_cast<double>(cell / columns) + random.Uniform(-0.5, 0.5);
+  return {prior.first_low + prior.first_step * row,
+          prior.second[cell % columns]};
+}
+
+/// The paints of the cups a brand is learned from, and of the cup to match.
+struct DrawnPaints {
+  std::vector<VirtualPaint> learned;
+  VirtualPaint last;
+};
+
+DrawnPaints DrawLikelyPaints(const DoseTrial& trial, Random& random) {
+  const CurvePrior prior = WaterPrior();
+  const BrandSpread spread;
+  const auto paint = [&](const LikelyLaw& law, double off) {
+    return PaintOf(std::make_shared<LikelyLiquid>(
+        prior.Law(law.ln_slope + off, law.bend)));
+  };
+  const LikelyLaw brand = DrawLikelyLaw(prior, random);
+  DrawnPaints paints;
+  paints.last = paint(brand, 0.0);
+  if (trial.learned_cups == 0) return paints;
+  const double colour_off =
+      random.Normal() *
+      spread.colour_sd[DrawIndex(spread.colour_weight, random)];
+  const double cup_sd = spread.cup_sd[DrawIndex(spread.cup_weight, random)];
+  const auto next_cup = [&] {
+    return paint(brand, colour_off + cup_sd * random.Normal());
+  };
+  for (std::size_t l = 0; l < trial.learned_cups; ++l) {
+    paints.learned.push_back(next_cup());
+  }
+  paints.last = random.Uniform() < spread.stranger_chance
+                    ? paint(DrawLikelyLaw(prior, random), 0.0)
+                    : next_cup();
+  return paints;
+}
+
+DrawnPaints DrawFamilyPaints(const DoseTrial& trial,
+                             LawFamily family,
+                             Random& random) {
+  DrawnPaints paints;
+  paints.last = DrawPaint(family, random);
+  paints.learned.assign(trial.learned_cups, paints.last);
+  return paints;
+}
 
 struct CupRun {
   DoseTally tally;
@@ -129,27 +214,45 @@ double DoseTally::InBandShare() const { return Share(in_band, cups); }
 double DoseTally::Coverage() const { return Share(predicted_held, predicted); }
 double DoseTally::RatioCoverage() const { return Share(stated_held, stated); }
 
+namespace {
+DoseTally RunPaints(const DoseTrial& trial,
+                    std::uint64_t stream,
+                    const std::function<DrawnPaints(Random&)>& draw) {
+  // A stream of its own for each family, so that a trial of one family repeats
+  // what a trial of all gave for it.
+  Random random(trial.seed * 1000 + stream);
+  const auto ratio = [&] {
+    return random.Uniform(trial.least_ratio, trial.most_ratio);
+  };
+  DoseTally all;
+  for (std::size_t k = 0; k < trial.cups_per_family; ++k) {
+    const DrawnPaints paints = draw(random);
+    std::vector<CupHistory> learned;
+    for (const VirtualPaint& paint : paints.learned) {
+      const VirtualCup cup(paint, ratio(), trial.volume_ml);
+      learned.push_back(RunCup(cup, trial, nullptr, random).history);
+    }
+    std::optional<CurvePrior> prior;
+    if (!learned.empty()) prior = PriorFromCups(learned);
+    const VirtualCup cup(paints.last, ratio(), trial.volume_ml);
+    all.Add(RunCup(cup, trial, prior ? &*prior : nullptr, random).tally);
+  }
+  return all;
+}
+}  // namespace
+
 DoseTally RunDoseTrial(const DoseTrial& trial) {
+  if (trial.as_held_likely) {
+    return RunPaints(trial, std::size(kAllFamilies), [&](Random& random) {
+      return DrawLikelyPaints(trial, random);
+    });
+  }
   DoseTally all;
   for (const LawFamily family : trial.families) {
-    // Each family draws from a seed of its own, so that a trial of one family
-    // repeats what a trial of all gave for it.
-    Random random(trial.seed * 1000 + static_cast<std::uint64_t>(family));
-    const auto ratio = [&] {
-      return random.Uniform(trial.least_ratio, trial.most_ratio);
-    };
-    for (std::size_t k = 0; k < trial.cups_per_family; ++k) {
-      const VirtualPaint paint = DrawPaint(family, random);
-      std::vector<CupHistory> learned;
-      for (std::size_t l = 0; l < trial.learned_cups; ++l) {
-        const VirtualCup cup(paint, ratio(), trial.volume_ml);
-        learned.push_back(RunCup(cup, trial, nullptr, random).history);
-      }
-      std::optional<CurvePrior> prior;
-      if (!learned.empty()) prior = PriorFromCups(learned);
-      const VirtualCup cup(paint, ratio(), trial.volume_ml);
-      all.Add(RunCup(cup, trial, prior ? &*prior : nullptr, random).tally);
-    }
+    all.Add(RunPaints(
+        trial, static_cast<std::uint64_t>(family), [&](Random& random) {
+          return DrawFamilyPaints(trial, family, random);
+        }));
   }
   return all;
 }

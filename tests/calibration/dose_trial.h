@@ -11,6 +11,11 @@ namespace flowkin::test {
 /// One way to run the dosing loop over many virtual cups.
 struct DoseTrial {
   std::vector<LawFamily> families;
+  /// Instead of the families: paints as the engine itself holds them likely,
+  /// and, where learned, brands and cups that differ as it holds likely. What
+  /// it states must then be what is seen (simulation-based calibration, S. R.
+  /// Cook, A. Gelman and D. B. Rubin 2006).
+  bool as_held_likely = false;
   std::size_t cups_per_family = 100;
   double rel_sd = 0.04;
   double band = 0.15;

@@ -5,6 +5,7 @@
 #include <fstream>
 #include <sstream>
 #include <stdexcept>
+#include <utility>
 
 namespace flowkin::test {
 namespace {
@@ -201,7 +202,7 @@ std::shared_ptr<const ThinnedLiquid> SuspensionStock(LawFamily family,
   return std::make_shared<Suspension>(family, high, limit, thickener);
 }
 
-const double kStockLnRatio = std::log(3.25);
+const double kStockLnRatio = std::log(kStockRatio);
 
 }  // namespace
 
@@ -231,43 +232,46 @@ double MeasuredRatio(double truth, double rel_sd, Random& random) {
   return ratio;
 }
 
+VirtualPaint PaintOf(std::shared_ptr<const ThinnedLiquid> stock) {
+  const double w_base =
+      Dilution(*stock, stock->LnViscosity(0.0) - kStockLnRatio);
+  return {std::move(stock), w_base};
+}
+
 VirtualPaint DrawPaint(LawFamily family, Random& random) {
-  VirtualPaint paint;
+  std::shared_ptr<const ThinnedLiquid> stock;
   switch (family) {
     case LawFamily::kKriegerDougherty:
     case LawFamily::kQuemada: {
       const double limit = random.Uniform(0.58, 0.70);
       const double solids = random.Uniform(0.33, 0.45);
-      paint.liquid = SuspensionStock(
+      stock = SuspensionStock(
           family, solids, limit, random.Uniform(1.0, 3.0), kStockLnRatio);
       break;
     }
     case LawFamily::kMooney:
-      paint.liquid = SuspensionStock(family,
-                                     random.Uniform(0.28, 0.38),
-                                     random.Uniform(1.35, 1.75),
-                                     random.Uniform(1.0, 3.0),
-                                     kStockLnRatio);
+      stock = SuspensionStock(family,
+                              random.Uniform(0.28, 0.38),
+                              random.Uniform(1.35, 1.75),
+                              random.Uniform(1.0, 3.0),
+                              kStockLnRatio);
       break;
     case LawFamily::kGlycerolTable:
-      paint.liquid = std::make_shared<Solution>(
+      stock = std::make_shared<Solution>(
           SegurOberstar(), GlycerolDensity(), random.Uniform(88.0, 99.5));
       break;
     case LawFamily::kGlycerolFormula:
-      paint.liquid =
-          std::make_shared<Solution>(ChengTable(random.Uniform(16.0, 26.0)),
-                                     GlycerolDensity(),
-                                     random.Uniform(88.0, 99.5));
+      stock = std::make_shared<Solution>(ChengTable(random.Uniform(16.0, 26.0)),
+                                         GlycerolDensity(),
+                                         random.Uniform(88.0, 99.5));
       break;
     case LawFamily::kSucroseTable:
-      paint.liquid = std::make_shared<Solution>(SucroseTables().ln_viscosity,
-                                                SucroseTables().density,
-                                                random.Uniform(60.0, 74.0));
+      stock = std::make_shared<Solution>(SucroseTables().ln_viscosity,
+                                         SucroseTables().density,
+                                         random.Uniform(60.0, 74.0));
       break;
   }
-  paint.w_base =
-      Dilution(*paint.liquid, paint.liquid->LnViscosity(0.0) - kStockLnRatio);
-  return paint;
+  return PaintOf(std::move(stock));
 }
 
 VirtualCup::VirtualCup(const VirtualPaint& paint,

@@ -38,8 +38,14 @@ struct VirtualPaint {
   double w_base = 0.0;  ///< mL of water per mL of stock at ratio 1
 };
 
-/// Draws a paint with textbook parameters whose stock is at least 3.25 times
-/// as thick as the base coat.
+/// How much thicker than the base coat a paint's stock is at least.
+inline constexpr double kStockRatio = 3.25;
+
+/// The paint whose stock, kStockRatio times as thick as the base coat, is
+/// `stock`.
+VirtualPaint PaintOf(std::shared_ptr<const ThinnedLiquid> stock);
+
+/// Draws a paint with textbook parameters.
 VirtualPaint DrawPaint(LawFamily family, Random& random);
 
 /// A cup of that paint.
