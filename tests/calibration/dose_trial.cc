@@ -50,10 +50,10 @@ LikelyLaw DrawLikelyLaw(const CurvePrior& prior, Random& random) {
   }
   const std::size_t cell = DrawIndex(weights, random);
   const std::size_t columns = prior.second.size();
+  const std::size_t row = cell / columns;
   // Anywhere around the grid's point: the engine reads between them.
-  const double row =
-      static_cast<double>(cell / columns) + random.Uniform(-0.5, 0.5);
-  return {prior.first_low + prior.first_step * row,
+  const double position = static_cast<double>(row) + random.Uniform(-0.5, 0.5);
+  return {prior.first_low + prior.first_step * position,
           prior.second[cell % columns]};
 }
 
