@@ -24,6 +24,13 @@ namespace {
                       "at it and try again."),
     QT_TRANSLATE_NOOP("engine",
                       "Between 1 and 20 films of a cup can be asked for."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The camera zoomed, or was moved up or down, while the "
+                      "puddle spread: fix camera and zoom and film again."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "The camera zoomed a little, or was moved up or down, while the puddle "
+        "spread; this was taken out by what lies round the tile."),
     QT_TRANSLATE_NOOP(
         "engine",
         "Camera or tile was moved while the puddle spread; leave both alone."),

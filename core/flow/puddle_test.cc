@@ -56,6 +56,12 @@ constexpr double kMostStretch = 0.12;  // (a - b) / (a + b): camera 38 deg off
 constexpr double kJump_px = 3.0;
 constexpr double kJumpRel = 0.02;
 constexpr double kJumpPace = 5.0;
+// A zoom of the lens, or a camera that rises or sinks, is taken out by the
+// background. Its largest span, and the share of it that may be left: the
+// background can lie lower than the tile, and lenses bend lines.
+constexpr double kZoomWarn = 0.003;
+constexpr double kMostZoom = 0.1;
+constexpr double kZoomLeft = 0.1;
 // Drift of the centre over growth of the radius. The shift is of first order
 // in the tile's slope, the error of the mean radius of second order.
 constexpr double kTiltWarn = 0.12;
@@ -316,6 +322,32 @@ SteadyCentre WithoutJumps(const std::vector<FrontSample>& samples,
   return centre;
 }
 
+// The samples as a camera would have seen them whose lens stays as it was when
+// the scale was read.
+std::vector<FrontSample> WithoutZoom(const FrontTrack& track) {
+  std::vector<FrontSample> samples = track.samples;
+  const double middle_x = 0.5 * (track.width_px - 1);
+  const double middle_y = 0.5 * (track.height_px - 1);
+  for (FrontSample& s : samples) {
+    const double gain = track.scale_zoom / s.zoom;
+    if (gain == 1.0) continue;
+    s.x_px = middle_x + gain * (s.x_px - s.shift_x_px - middle_x);
+    s.y_px = middle_y + gain * (s.y_px - s.shift_y_px - middle_y);
+    s.shift_x_px = s.shift_y_px = 0.0;
+    for (double* length : {&s.radius_px,
+                           &s.radius_sd_px,
+                           &s.c2_px,
+                           &s.s2_px,
+                           &s.c3_px,
+                           &s.s3_px,
+                           &s.roughness_px}) {
+      *length *= gain;
+    }
+    for (float& v : s.sector_px) v *= static_cast<float>(gain);
+  }
+  return samples;
+}
+
 // A camera's noise never repeats for long; a spreading puddle neither.
 bool Frozen(const PictureFacts& p) {
   return p.frozen_s > 2.0 && p.frozen_s > 0.2 * (p.last_t_s - p.first_t_s);
@@ -395,12 +427,14 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
                   "There are two puddles in the picture: film one at a time.");
   }
 
+  const std::vector<FrontSample> samples = WithoutZoom(track);
+
   // Whole outlines only: what a hand half hides is known less well than its
   // residuals say.
   std::vector<double> t, ln_r, sd, radius;
   std::vector<std::size_t> source;
-  for (std::size_t i = 0; i < track.samples.size(); ++i) {
-    const FrontSample& s = track.samples[i];
+  for (std::size_t i = 0; i < samples.size(); ++i) {
+    const FrontSample& s = samples[i];
     const double least = track.rim_only ? 0.6 : 0.8;
     if (s.visible < least || !(s.radius_px > 0.0)) continue;
     if (options.start_s && s.t_s <= *options.start_s) continue;
@@ -426,7 +460,7 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
         "the picture once the paint is down and film on for ten seconds.");
   }
   const auto at = [&](std::size_t i) -> const FrontSample& {
-    return track.samples[source[i]];
+    return samples[source[i]];
   };
   // Mean of the first and last tenth.
   const std::size_t tenth = std::max<std::size_t>(3, n / 10);
@@ -451,10 +485,26 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
                   "no puddle or the paint stopped at once. Use more paint, or "
                   "test this cup with the stream.");
   }
-  const SteadyCentre centre = WithoutJumps(track.samples, source);
+  const SteadyCentre centre = WithoutJumps(samples, source);
   if (track.moved || centre.jumped) {
     m.warnings.push_back(
         "Camera or tile was moved while the puddle spread; leave both alone.");
+  }
+  double least_zoom = samples[source.front()].zoom, most_zoom = least_zoom;
+  for (const std::size_t i : source) {
+    least_zoom = std::min(least_zoom, samples[i].zoom);
+    most_zoom = std::max(most_zoom, samples[i].zoom);
+  }
+  const double zoomed = std::log(most_zoom / least_zoom);
+  if (zoomed > kMostZoom) {
+    return Refuse(std::move(m),
+                  "The camera zoomed, or was moved up or down, while the "
+                  "puddle spread: fix camera and zoom and film again.");
+  }
+  if (zoomed > kZoomWarn) {
+    m.warnings.push_back(
+        "The camera zoomed a little, or was moved up or down, while the puddle "
+        "spread; this was taken out by what lies round the tile.");
   }
   if (track.left_picture) {
     m.warnings.push_back(
@@ -670,15 +720,17 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
       kEdgeRel * mid_radius);
   const double edge_constant = 7.0 * edge_px / mid_radius;
   const double edge_drift = edge_px / grown;
+  const double zoom_term = kZoomLeft * zoomed * mid_radius / grown;
   const double shape_term =
       std::hypot(uneven / std::sqrt(static_cast<double>(kFrontSectors)),
                  0.5 * drift * drift);
   const double volume_term = 3.0 * options.volume_rel_sd;
   const double misfit = std::sqrt(std::max(1.0, best.trend / 3.0));
-  const double common_sd = std::sqrt(
-      std::pow(best.ln_rate_sd * misfit, 2) + std::pow(window_term, 2) +
-      std::pow(edge_constant, 2) + std::pow(edge_drift, 2) +
-      std::pow(shape_term, 2) + std::pow(volume_term, 2));
+  const double common_sd =
+      std::sqrt(std::pow(best.ln_rate_sd * misfit, 2) +
+                std::pow(window_term, 2) + std::pow(edge_constant, 2) +
+                std::pow(edge_drift, 2) + std::pow(zoom_term, 2) +
+                std::pow(shape_term, 2) + std::pow(volume_term, 2));
 
   m.outcome = Outcome::kMeasured;
   if (!m.start_s) {

@@ -34,6 +34,9 @@ struct FrontSample {
   double y_px = 0.0;
   double shift_x_px = 0.0;  ///< how far the background moved since the start
   double shift_y_px = 0.0;
+  /// How many times as large the background is as at the start, about the
+  /// picture's middle.
+  double zoom = 1.0;
   double c2_px = 0.0, s2_px = 0.0;
   double c3_px = 0.0, s3_px = 0.0;
   double visible = 0.0;       ///< share of the outline that was seen, 0..1
@@ -85,6 +88,7 @@ struct FrontTrack {
   /// The puddle was lost and found elsewhere: camera or tile was moved.
   bool moved = false;
   std::optional<ImageScale> scale;
+  double scale_zoom = 1.0;  ///< FrontSample::zoom where the scale was read
   /// Why there is no scale, or what to know about it; may be empty.
   std::string scale_note;
 };

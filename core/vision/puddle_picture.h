@@ -35,8 +35,13 @@ class ShiftFinder {
   /// Shift in px of the picture handed in. Pictures come in order of time: one
   /// that lies where the last one lay is found fastest.
   cv::Point2f Find(const cv::Mat& picture_y);
+  /// How many times as large the background was in the last picture as in the
+  /// first, about the picture's middle; 1 where nothing holds on to that.
+  float zoom() const { return zoom_; }
 
  private:
+  cv::Point2f Place(const cv::Point& p, cv::Point2f shift) const;
+  void FollowZoom(const cv::Mat& y, cv::Point2f shift);
   cv::Point2f Peak(const cv::Mat& y, std::size_t level) const;
   double Cost(const cv::Mat& y, cv::Point2f shift) const;
   cv::Point2f Refine(const cv::Mat& y, cv::Point2f shift) const;
@@ -47,6 +52,7 @@ class ShiftFinder {
   std::vector<cv::Point> textured_;
   std::vector<cv::Point2f> gradient_;  // grey levels per px, same order
   cv::Point2f last_;
+  float zoom_ = 1.0F;
   double search_cost_ = 0.0;  // of the last full search
   int since_search_ = -1;     // pictures; -1: none yet
 };

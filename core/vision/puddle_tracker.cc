@@ -123,6 +123,7 @@ struct PuddleTracker::State {
   cv::Mat clean_sum;
   int clean_count = 0;
   cv::Point2f clean_shift;
+  float clean_zoom = 1.0F;
   // The ruler in that mean, looked for once while the film still runs.
   std::optional<ScaleSearch> ruler;
   PixelCircle ruler_at;
@@ -378,6 +379,7 @@ void PuddleTracker::State::Follow(const Frame& frame,
     if (shift != nullptr) {
       sample.shift_x_px = static_cast<double>(shift->x) * factor;
       sample.shift_y_px = static_cast<double>(shift->y) * factor;
+      sample.zoom = static_cast<double>(shifts->zoom());
     }
     sample.c2_px = trace->shape.c2;
     sample.s2_px = trace->shape.s2;
@@ -416,6 +418,7 @@ void PuddleTracker::State::AddClean(const Frame& frame,
   if (clean_count == 0) {
     frame.luma.convertTo(clean_sum, CV_16U);
     clean_shift = shift;
+    clean_zoom = shifts->zoom();
     clean_count = 1;
   } else if (steady) {
     cv::add(clean_sum, frame.luma, clean_sum, cv::noArray(), CV_16U);
@@ -522,6 +525,7 @@ FrontTrack PuddleTracker::Finish() {
       s.FindRuler(shape);
     }
     track.scale = s.ruler->scale;
+    track.scale_zoom = static_cast<double>(s.clean_zoom);
     track.scale_note = s.ruler->note;
   } else {
     track.scale_note = "The puddle was never seen free of hand and syringe.";

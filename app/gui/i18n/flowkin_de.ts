@@ -1806,6 +1806,14 @@
             <translation>Zwischen 1 und 20 Filme eines Bechers lassen sich verlangen.</translation>
         </message>
         <message>
+            <source>The camera zoomed, or was moved up or down, while the puddle spread: fix camera and zoom and film again.</source>
+            <translation>Die Kamera hat gezoomt oder wurde gehoben oder gesenkt, während die Pfütze lief: Kamera und Zoom feststellen und wieder filmen.</translation>
+        </message>
+        <message>
+            <source>The camera zoomed a little, or was moved up or down, while the puddle spread; this was taken out by what lies round the tile.</source>
+            <translation>Die Kamera hat ein wenig gezoomt oder wurde gehoben oder gesenkt, während die Pfütze lief; das wurde anhand der Umgebung der Fliese herausgerechnet.</translation>
+        </message>
+        <message>
             <source>Camera or tile was moved while the puddle spread; leave both alone.</source>
             <translation>Kamera oder Fliese wurde beim Ausbreiten bewegt; beide stehen lassen.</translation>
         </message>

@@ -1806,6 +1806,14 @@
             <translation>On peut demander de 1 à 20 films d’un gobelet.</translation>
         </message>
         <message>
+            <source>The camera zoomed, or was moved up or down, while the puddle spread: fix camera and zoom and film again.</source>
+            <translation>La caméra a zoomé, ou a été levée ou baissée, pendant que la flaque s&apos;étalait : fixez caméra et zoom et refilmez.</translation>
+        </message>
+        <message>
+            <source>The camera zoomed a little, or was moved up or down, while the puddle spread; this was taken out by what lies round the tile.</source>
+            <translation>La caméra a un peu zoomé, ou a été levée ou baissée, pendant que la flaque s&apos;étalait ; cela a été corrigé d&apos;après ce qui entoure le carreau.</translation>
+        </message>
+        <message>
             <source>Camera or tile was moved while the puddle spread; leave both alone.</source>
             <translation>La caméra ou le carreau a bougé pendant l’étalement ; ne pas y toucher.</translation>
         </message>

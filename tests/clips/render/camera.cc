@@ -176,8 +176,12 @@ bool Film(Scene* scene, const Camera& c, int frames, const std::string& path) {
       dx += c.knock_px.x * settle;
       dy += c.knock_px.y * settle;
     }
-    if (dx != 0.0 || dy != 0.0) {
-      const cv::Matx23d shift(1, 0, dx, 0, 1, dy);
+    const double zoom =
+        1.0 + c.zoom_per_s * std::max(0.0, middle - c.zoom_from_s);
+    if (dx != 0.0 || dy != 0.0 || zoom != 1.0) {
+      dx += 0.5 * (1.0 - zoom) * (c.size.width - 1);
+      dy += 0.5 * (1.0 - zoom) * (c.size.height - 1);
+      const cv::Matx23d shift(zoom, 0, dx, 0, zoom, dy);
       cv::warpAffine(
           frame, moved, shift, c.size, cv::INTER_LINEAR, cv::BORDER_REFLECT);
       moved.copyTo(frame);

@@ -32,6 +32,9 @@ struct Camera {
   double lamp_off_s = -1.0;
   /// The lens hunts for focus for 1.5 s from this time on (< 0: never).
   double hunt_s = -1.0;
+  /// The lens zooms in by this share a second from `zoom_from_s` on.
+  double zoom_per_s = 0.0;
+  double zoom_from_s = 0.0;
   double cast_blue = 1.0, cast_red = 1.0;  ///< white balance
   int crf = 17;  ///< low enough that the noise lives through it
   std::uint32_t seed = 1;

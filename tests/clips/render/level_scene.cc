@@ -127,6 +127,13 @@ cv::Mat3f LevelScene::Background() {
   const double e = Radians(look_.elevation_deg);
   const double s = 1.0 / look_.mm_per_px;
   auto fill = [&](const cv::Mat1b& mask, Light c) { Blend(&picture, mask, c); };
+  for (const auto& [radius, colour] :
+       {std::pair(30.0, look_.container), std::pair(26.0, look_.paint)}) {
+    cv::Mat1b mask = EmptyMask(size_);
+    FillEllipse(
+        &mask, look_.other_cup_px, radius * s, radius * s * std::sin(e));
+    fill(mask, colour);
+  }
   if (look_.shape == "cup") {
     const double rim = look_.pool_half_mm + 2.5;
     const double above = 9.0;  // rim over the paint

@@ -42,6 +42,9 @@ struct LevelLook {
   std::string layer = "stick";  ///< stick spout
   /// A hand crosses the picture at this time, over 1.2 s (< 0: never).
   double crossing_s = -1.0;
+  /// Another cup of the same paint, seen from above its rim, stands here (none
+  /// if outside the picture).
+  cv::Point2d other_cup_px{-1e4, -1e4};
   std::uint32_t seed = 1;
 };
 

@@ -81,14 +81,36 @@ cv::Mat3f PaintSurface(cv::Size size, const Surface& s, std::uint32_t seed) {
       }
     }
     tone += 0.3f * SmoothNoise(size, f, f, seed);
+  } else if (s.kind == "print") {
+    // Lines of words, as in a newspaper.
+    const cv::Mat1f ink = SmoothNoise(size, 0.25 * f, 0.15 * f, seed);
+    const cv::Mat1f gaps = SmoothNoise(size, 1.2 * f, 0.6 * f, seed + 1);
+    for (int y = 0; y < size.height; ++y) {
+      const bool line = std::fmod(y, f) < 0.6 * f;
+      for (int x = 0; x < size.width; ++x) {
+        tone(y, x) =
+            line && gaps(y, x) > -0.9f && ink(y, x) > 0.1f ? 1.0f : 0.0f;
+      }
+    }
+    cv::GaussianBlur(tone, tone, {}, 0.7);
+  } else if (s.kind == "veins") {
+    // Marble, or the creases of a plastic sheet.
+    const cv::Mat1f wide = SmoothNoise(size, 3 * f, 2 * f, seed);
+    const cv::Mat1f fine = SmoothNoise(size, f, f, seed + 1);
+    for (int y = 0; y < size.height; ++y) {
+      for (int x = 0; x < size.width; ++x) {
+        const float v = (wide(y, x) + 0.3f * fine(y, x)) / 0.12f;
+        tone(y, x) = std::exp(-v * v);
+      }
+    }
   } else {
     tone += 0.5f * SmoothNoise(size, 4 * f, 4 * f, seed);
   }
   const cv::Mat1f mottle = SmoothNoise(size, 5.0, 5.0, seed + 7);
   cv::Mat3f picture(size);
   const auto contrast = static_cast<float>(s.contrast);
-  const bool pattern =
-      s.kind == "check" || s.kind == "stripes" || s.kind == "speckle";
+  const bool pattern = s.kind == "check" || s.kind == "stripes" ||
+                       s.kind == "speckle" || s.kind == "print";
   for (int y = 0; y < size.height; ++y) {
     for (int x = 0; x < size.width; ++x) {
       const float t = std::clamp(

@@ -15,7 +15,8 @@ Light FromScreen(int red, int green, int blue);
 
 /// What lies behind and under things.
 struct Surface {
-  std::string kind = "plain";  ///< plain wood speckle check stripes cloth
+  /// plain wood speckle check stripes cloth print veins
+  std::string kind = "plain";
   Light colour{0.5f, 0.5f, 0.5f};
   Light second{0.4f, 0.4f, 0.4f};
   double feature_px = 60.0;

@@ -1,3 +1,5 @@
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <random>
 
@@ -108,9 +110,78 @@ void PushSet(const PuddleShot& plan,
   }
 }
 
+/// A set whose scene, camera and paints are drawn by lot.
+void PushWideSet(unsigned seed, std::vector<Recipe>* out) {
+  std::mt19937 random(1000 + seed);
+  const auto between = [&](double low, double high) {
+    return std::uniform_real_distribution<double>(low, high)(random);
+  };
+  const auto one_of = [&](auto... values) {
+    const std::array all{values...};
+    return all[random() % all.size()];
+  };
+  const auto colour = [&](int low, int high) {
+    const int grey = static_cast<int>(between(low, high));
+    const auto tint = [&] {
+      return std::clamp(grey + static_cast<int>(between(-45, 45)), 8, 245);
+    };
+    const int red = tint(), green = tint(), blue = tint();
+    return FromScreen(red, green, blue);
+  };
+  PuddleShot s;
+  s.set = "puddle-wide-" + std::to_string(seed);
+  s.quick = false;
+  s.spread.volume_ml = between(1.5, 8.0);
+  s.spread.pour_s = between(0.6, 2.5);
+  s.spread.nozzle_radius_mm = between(2.0, 5.0);
+  s.camera.size = one_of(cv::Size(640, 360), cv::Size(480, 640));
+  s.camera.fps = one_of(24.0, 25.0, 30.0);
+  s.camera.blur_samples = 1;
+  s.camera.noise = between(2.0, 9.0);
+  s.camera.crf = one_of(18, 22, 27);
+  s.camera.sway_px = one_of(0.0, 0.0, 0.5, 1.2);
+  s.camera.flicker_depth = one_of(0.0, 0.0, 0.06, 0.12);
+  s.camera.lamp_hz = one_of(100.0, 120.0);
+  s.camera.row_readout_s = between(0.006, 0.025);
+  s.camera.cast_red = between(0.9, 1.12);
+  s.camera.cast_blue = between(0.9, 1.12);
+  const double height = 2.0 * (s.camera.size.height > 500 ? 52.0 : 42.0);
+  s.look.mm_per_px = between(0.8, 1.3) * height / s.camera.size.height;
+  s.look.tile = {one_of("plain", "plain", "speckle", "veins", "wood"),
+                 colour(50, 235),
+                 colour(60, 220),
+                 between(6.0, 60.0),
+                 between(0.05, 0.4)};
+  s.look.table = {one_of("wood", "print", "cloth", "veins", "check"),
+                  colour(60, 230),
+                  colour(40, 220),
+                  between(10.0, 50.0),
+                  between(0.1, 0.4)};
+  s.look.tile_half_mm = {between(42, 75), between(38, 60)};
+  s.look.centre_mm = {between(-9, 9), between(-6, 6)};
+  s.look.pitch_deg = between(-5.0, 5.0);
+  s.look.gloss = between(0.3, 1.8);
+  s.look.lamps.clear();
+  for (int lamp = one_of(1, 1, 2, 3); lamp > 0; --lamp) {
+    s.look.lamps.push_back(
+        {between(0, 360), between(35, 75), between(4, 15), between(0.5, 1.4)});
+  }
+  s.look.pourer = one_of("cup", "syringe");
+  s.look.seed = static_cast<std::uint32_t>(random());
+  s.film_s = between(7.0, 12.0);
+  if (seed % 3 == 0) s.look.other_cup_mm = {-46, between(-20, 20)};
+  const double low = between(0.55, 0.95), high = between(1.1, 3.3);
+  PushSet(s,
+          MixPalette(between(300.0, 1500.0), {low, high}, 50 + seed),
+          {colour(30, 230), colour(20, 240), colour(20, 240)},
+          70 + seed,
+          out);
+}
+
 }  // namespace
 
 void AddPuddleRecipes(std::vector<Recipe>* out) {
+  for (unsigned seed = 1; seed <= 12; ++seed) PushWideSet(seed, out);
   {
     // White glazed tile, no ruler, scale given, poured from a small cup.
     PuddleShot s;
@@ -357,6 +428,24 @@ void AddPuddleRecipes(std::vector<Recipe>* out) {
   mishap("hunting", "lens hunts for focus", [](PuddleShot* s) {
     s->expect = "measured or refused";
     s->camera.hunt_s = 4.0;
+  });
+  mishap("zoomed", "lens zooms slowly", [](PuddleShot* s) {
+    s->camera.zoom_per_s = 0.0015;
+  });
+  mishap("othercup", "another cup in the picture", [](PuddleShot* s) {
+    s->expect = "measured";
+    s->look.other_cup_mm = {-58, -12};
+  });
+  mishap("border", "puddle at the picture's border", [](PuddleShot* s) {
+    s->look.centre_mm = {20, 32};
+  });
+  mishap("covered", "marks partly covered", [](PuddleShot* s) {
+    s->expect = "measured";
+    s->give_scale = false;
+    s->look.ruler = "horizontal";
+    s->look.mm_per_px = 0.2;
+    s->camera.size = {960, 540};
+    s->look.ruler_covered = 0.35;
   });
   {
     PuddleShot s = m;

@@ -93,6 +93,24 @@ cv::Mat3f PuddleScene::Backdrop(cv::Point2d tile_mm) const {
                   cv::LINE_AA);
     }
     Blend(&picture, digits, ink);
+    const double half = 50.0 * look_.ruler_covered;
+    if (half > 0.0)
+      strip(50 - half, 50 + half, -2, 18, FromScreen(90, 98, 120));
+  }
+  if (std::abs(look_.other_cup_mm.x) < 500.0) {
+    const cv::Point2d at = ToPixel(look_.other_cup_mm);
+    const double s = 1.0 / look_.mm_per_px;
+    cv::Mat1b mask = EmptyMask(size_);
+    FillEllipse(&mask, at + cv::Point2d(4, 3) * s, 19 * s, 19 * s);
+    Shade(&picture, mask, 3.0 * s, 0.35);
+    for (const auto& [radius, colour] :
+         {std::pair(18.0, FromScreen(228, 228, 224)),
+          std::pair(16.8, FromScreen(170, 170, 168)),
+          std::pair(15.5, Light(look_.paint * 0.8f))}) {
+      mask.setTo(0);
+      FillEllipse(&mask, at, radius * s, radius * s);
+      Blend(&picture, mask, colour);
+    }
   }
   return picture;
 }

@@ -39,6 +39,10 @@ struct PuddleLook {
   cv::Point2d push_mm{7, 4};
   /// A hand crosses the picture at this time, over 1.2 s (< 0: never).
   double crossing_s = -1.0;
+  /// Another cup of the same paint stands here (none if far outside).
+  cv::Point2d other_cup_mm{1e3, 1e3};
+  /// A cloth lies over this share of the ruler's middle.
+  double ruler_covered = 0.0;
   std::uint32_t seed = 1;
 };
 

@@ -379,6 +379,34 @@ TEST(PuddleMeasure, AKnockedCameraIsNoTiltedTile) {
               ::testing::HasSubstr("not level"));
 }
 
+TEST(PuddleMeasure, AZoomIsTakenOut) {
+  Random random(1);
+  const FrontTrack quiet = Film(Scene{}, random);
+  const auto zoomed = [&](double per_s) {
+    FrontTrack track = quiet;
+    for (FrontSample& s : track.samples) {
+      s.zoom = 1.0 + per_s * s.t_s;
+      s.radius_px *= s.zoom;
+      s.radius_sd_px *= s.zoom;
+      s.x_px += (s.zoom - 1.0) * (s.x_px - 0.5 * (track.width_px - 1));
+      s.y_px += (s.zoom - 1.0) * (s.y_px - 0.5 * (track.height_px - 1));
+    }
+    return track;
+  };
+  const FlowMeasurement still = MeasurePuddle(quiet, {});
+  const FlowMeasurement slow = MeasurePuddle(zoomed(0.0015), {});
+  ASSERT_EQ(slow.outcome, Outcome::kMeasured) << slow.reason;
+  const Estimate& a = still.proxies.at(0).ln_value;
+  const Estimate& b = slow.proxies.at(0).ln_value;
+  constexpr double kRounding = 1e-6;
+  EXPECT_NEAR(b.value, a.value, kRounding);
+  EXPECT_GT(b.sd, a.sd);
+  EXPECT_THAT(slow.warnings,
+              ::testing::Contains(::testing::HasSubstr("zoomed")));
+  EXPECT_THAT(MeasurePuddle(zoomed(0.02), {}).reason,
+              ::testing::HasSubstr("zoomed"));
+}
+
 TEST(PuddleMeasure, RefusesWhatIsNoPuddleInWords) {
   FrontTrack track;
   track.picture.frames = 100;

@@ -309,6 +309,35 @@ TEST(ShiftFinder, FollowsAShakeAndSeesAKnock) {
   }
 }
 
+TEST(ShiftFinder, FollowsAZoomBesideTheShift) {
+  cv::RNG random(4);
+  cv::Mat noise(260, 400, CV_8UC1), ground;
+  random.fill(noise, cv::RNG::UNIFORM, 0, 256);
+  cv::GaussianBlur(noise, ground, {0, 0}, 2.5);
+  cv::normalize(ground, ground, 20, 235, cv::NORM_MINMAX);
+  const cv::Size size(320, 180);
+  const auto view = [&](double zoom, double x, double y) {
+    const cv::Matx23d to(
+        zoom, 0, x + 159.5 - zoom * 199.5, 0, zoom, y + 89.5 - zoom * 129.5);
+    cv::Mat picture;
+    cv::warpAffine(ground, picture, to, size, cv::INTER_LINEAR);
+    return picture;
+  };
+  ShiftFinder finder(view(1.0, 0.0, 0.0));
+  for (int i = 0; i < 60; ++i) {
+    const double zoom = 1.0 + 0.001 * i;
+    const double x = 2.0 * std::sin(0.3 * i);
+    // Something crosses the picture and covers a fifth of it.
+    cv::Mat picture = view(zoom, x, 0.0);
+    if (i > 20 && i < 40) picture(cv::Rect(10 * (i - 20), 0, 64, 180)) = 90;
+    const cv::Point2f shift = finder.Find(picture);
+    // 1e-3 of the radius is 0.8 % in viscosity.
+    EXPECT_NEAR(static_cast<double>(finder.zoom()), zoom, 1e-3) << i;
+    // A zoom below a five-hundredth counts as none: up to 0.3 px at the border.
+    EXPECT_NEAR(shift.x, x, 0.3) << i;
+  }
+}
+
 TEST(ImageScale, ReadsMillimetresOffARuler) {
   Random random(5);
   for (const double angle : {0.0, 0.04, -0.08}) {
