@@ -559,8 +559,12 @@ struct LevelTracker::Impl {
 
   void Register(const cv::Mat& use, bool coarse, ReliefTrack* track);
   void MeasureNoise(ReliefTrack* track);
-  cv::Mat FadingSignal(std::size_t from) const;
-  std::vector<cv::Point> FindOutline(std::size_t from) const;
+  cv::Mat FadingSignal(std::size_t from, cv::Mat* settling) const;
+  struct Outlines {
+    std::vector<cv::Point> faded;  ///< what faded smoothly
+    std::vector<cv::Point> whole;  ///< with what hangs together with that
+  };
+  Outlines FindOutlines(std::size_t from) const;
   std::size_t FirstAfterLaid(const ReliefTrack& track) const;
   bool CalmBetween(const ReliefTrack& track, std::size_t i) const;
   void FindBursts(const std::vector<int>& pixels, ReliefTrack* track);
@@ -714,8 +718,11 @@ void LevelTracker::Impl::Register(const cv::Mat& use,
 
 /// How far each pixel was from its last look when it last jumped, where it
 /// then came back smoothly; CV_32F. Hands and sticks leave nothing behind.
-/// Pictures before `from` are left out.
-cv::Mat LevelTracker::Impl::FadingSignal(std::size_t from) const {
+/// Pictures before `from` are left out. `settling`: how far it was from its
+/// last look at most since then, where half of that is gone by half-time, for
+/// mirror images of lamps wander over a ribbon while it fades.
+cv::Mat LevelTracker::Impl::FadingSignal(std::size_t from,
+                                         cv::Mat* settling) const {
   const std::size_t n = Count();
   const cv::Size size = pictures.front().codes.size();
   const std::size_t tail = std::max<std::size_t>(3, (n - from) / 20);
@@ -744,6 +751,8 @@ cv::Mat LevelTracker::Impl::FadingSignal(std::size_t from) const {
   cv::Mat later = cv::Mat::zeros(size, CV_32F);
   cv::Mat start_n = cv::Mat::zeros(size, CV_32F);
   cv::Mat later_n = cv::Mat::zeros(size, CV_32F);
+  cv::Mat most = cv::Mat::zeros(size, CV_32F);
+  cv::Mat late = cv::Mat::zeros(size, CV_32F);
   for (std::size_t i = from; i < n; ++i) {
     const cv::Mat now = Smooth(i);
     for (int r = 0; r < size.height; ++r) {
@@ -753,6 +762,12 @@ cv::Mat LevelTracker::Impl::FadingSignal(std::size_t from) const {
       for (int c = 0; c < size.width; ++c) {
         const int age = static_cast<int>(i) - s[c];
         if (age < 0) continue;
+        const float off = std::abs(value[c] - end[c]);
+        if (2 * age < static_cast<int>(n) - s[c]) {
+          most.at<float>(r, c) = std::max(most.at<float>(r, c), off);
+        } else {
+          late.at<float>(r, c) += off;
+        }
         if (age < 3) {
           start.at<float>(r, c) += value[c] - end[c];
           start_n.at<float>(r, c) += 1.0F;
@@ -766,11 +781,16 @@ cv::Mat LevelTracker::Impl::FadingSignal(std::size_t from) const {
     }
   }
   cv::Mat signal = cv::Mat::zeros(size, CV_32F);
+  *settling = cv::Mat::zeros(size, CV_32F);
   const auto slack = static_cast<float>(2.0 * smooth_noise);
   for (int r = 0; r < size.height; ++r) {
     for (int c = 0; c < size.width; ++c) {
       const int s = since.at<int>(r, c);
       if (static_cast<std::size_t>(s) + tail + 6 >= n) continue;
+      const float high = most.at<float>(r, c);
+      const float rest = 2.0F * late.at<float>(r, c) /
+                         static_cast<float>(static_cast<int>(n) - s);
+      if (rest < 0.5F * high) settling->at<float>(r, c) = high;
       const float a =
           start.at<float>(r, c) / std::max(1.0F, start_n.at<float>(r, c));
       const float b =
@@ -1090,12 +1110,36 @@ void LevelTracker::Impl::MeasureNoise(ReliefTrack* track) {
   }
 }
 
-std::vector<cv::Point> LevelTracker::Impl::FindOutline(std::size_t from) const {
-  const cv::Mat signal = FadingSignal(from);
+/// Convex outlines of what faded after picture `from`; empty if nothing did.
+LevelTracker::Impl::Outlines LevelTracker::Impl::FindOutlines(
+    std::size_t from) const {
+  cv::Mat settling;
+  cv::Mat signal = FadingSignal(from, &settling);
   std::vector<float> values(signal.begin<float>(), signal.end<float>());
   const double strong = TopMean(values, 0.02);
-  return StrongestOutline(signal,
-                          std::max({4.0 * smooth_noise, 0.8, 0.08 * strong}));
+  const double threshold = std::max({4.0 * smooth_noise, 0.8, 0.08 * strong});
+  Outlines found;
+  found.faded = StrongestOutline(signal, threshold);
+  if (found.faded.empty()) return found;
+  cv::Mat labels;
+  cv::Mat on = settling > threshold;
+  cv::morphologyEx(on, on, cv::MORPH_OPEN, cv::Mat::ones(3, 3, CV_8U));
+  cv::connectedComponents(on, labels, 8, CV_32S);
+  std::vector<char> joined;
+  for (int p : PixelsInside(found.faded, on.size())) {
+    const auto k = static_cast<std::size_t>(labels.ptr<int>()[p]);
+    if (joined.size() <= k) joined.resize(k + 1, 0);
+    joined[k] = 1;
+  }
+  std::vector<cv::Point> all = found.faded;
+  for (int r = 0; r < labels.rows; ++r) {
+    for (int c = 0; c < labels.cols; ++c) {
+      const auto k = static_cast<std::size_t>(labels.at<int>(r, c));
+      if (k > 0 && k < joined.size() && joined[k] != 0) all.emplace_back(c, r);
+    }
+  }
+  cv::convexHull(all, found.whole);
+  return found;
 }
 
 std::size_t LevelTracker::Impl::FirstAfterLaid(const ReliefTrack& track) const {
@@ -1128,7 +1172,8 @@ ReliefTrack LevelTracker::Impl::Finish() {
 
   Register(cv::Mat(size, CV_8U, cv::Scalar(255)), true, &track);
   MeasureNoise(&track);
-  std::vector<cv::Point> hull = FindOutline(0);
+  const Outlines outlines = FindOutlines(0);
+  std::vector<cv::Point> hull = outlines.faded;
   std::vector<int> pixels;
   if (!hull.empty()) {
     // Once more, without the paint itself; then the laying, then the outline
@@ -1144,13 +1189,13 @@ ReliefTrack LevelTracker::Impl::Finish() {
       SetViews({});
     }
     MeasureNoise(&track);
-    FindBursts(pixels, &track);
+    FindBursts(PixelsInside(outlines.whole, size), &track);
     if (track.laid_s && FirstAfterLaid(track) < n) {
-      const std::vector<cv::Point> faded = FindOutline(FirstAfterLaid(track));
+      const std::vector<cv::Point> faded =
+          FindOutlines(FirstAfterLaid(track)).faded;
       if (!faded.empty()) {
         hull = faded;
         pixels = PixelsInside(hull, size);
-        FindBursts(pixels, &track);
       }
     }
   }
