@@ -36,6 +36,19 @@ double MedianOf(std::vector<double> v) {
   return *mid;
 }
 
+/// First time the curve has fallen to 1/e of `start`, s; 0 if never.
+double FallTime(const FlowCurve& c, double start) {
+  const double level = start * std::exp(-1.0);
+  for (std::size_t k = 1; k < c.t_s.size(); ++k) {
+    if (c.value[k] > level) continue;
+    const double drop = c.value[k - 1] - c.value[k];
+    const double part = drop > 0.0 ? (c.value[k - 1] - level) / drop : 1.0;
+    return c.t_s[k - 1] +
+           std::clamp(part, 0.0, 1.0) * (c.t_s[k] - c.t_s[k - 1]);
+  }
+  return 0.0;
+}
+
 /// Symmetric positive definite system by Cholesky; small and dense.
 class Normal {
  public:
@@ -318,14 +331,29 @@ DecayAlignment AlignDecays(const std::vector<FlowCurve>& curves,
     if (largest < 1e-4 && pass > 5) break;
   }
   const double m = static_cast<double>(used.size());
+  // A dark paint shows the lamp's mirror image, a pale one its own shade; where
+  // these fade by different laws no stretch lays one curve over the other. Then
+  // the fall to 1/e and the clock, which is free of the start, disagree, and
+  // that much of the ratio is doubtful.
+  std::vector<double> unlike(n, 0.0);
+  double mean_unlike = 0.0;
+  for (std::size_t i : used) {
+    const double fall = FallTime(curves[i], start[i]);
+    if (fall > 0.0) unlike[i] = std::log(fall) - ln_clock[i];
+    mean_unlike += unlike[i] / m;
+  }
   for (std::size_t i : used) {
     result.ln_clock[i].value = ln_clock[i];
+    const double apart = (unlike[i] - mean_unlike) * std::sqrt(0.5 * m);
+    // Highlights that saturate at the start explain some of it.
+    const double other_law = std::sqrt(
+        std::max(0.0, apart * apart - options.start_sd * options.start_sd));
     // The tail's shape is common to all: repeats do not average this out.
     const double cut_short =
         kFlatShortens * (left[i] - mean_left) * std::sqrt(0.5 * m);
-    result.ln_clock[i].sd = std::sqrt(kKnotsPerError * variance[i] *
-                                          (m > 1.0 ? m / (m - 1.0) : 1.0) +
-                                      cut_short * cut_short);
+    result.ln_clock[i].sd = std::sqrt(
+        kKnotsPerError * variance[i] * (m > 1.0 ? m / (m - 1.0) : 1.0) +
+        cut_short * cut_short + other_law * other_law);
     result.ln_clock[i].degrees_of_freedom = (dof + kPriorBins) / kKnotsPerError;
   }
   for (int k = 0; k < kKnots; ++k) {

@@ -89,7 +89,8 @@ struct DecayAlignmentOptions {
 /// d_i (laying time, half a picture) are free within their stated spread.
 ///
 /// Uncertainty: from the scatter round the common shape, pooled over the
-/// curves, with the degrees of freedom it has. How evenly a hand lays ribbons
+/// curves, with the degrees of freedom it has, and from how far the falls to
+/// 1/e tell another ratio than the clocks. How evenly a hand lays ribbons
 /// is not in it.
 ///
 /// @param curves  times rising from the laying, values positive where relief

@@ -172,6 +172,35 @@ TEST(AlignDecays, SaysWhenACurveCannotBeUsed) {
   EXPECT_TRUE(AlignDecays({}).ln_clock.empty());
 }
 
+// A pale paint's shade goes with the slope, a dark one's mirror image more with
+// the curvature: two observables of one decay, which no stretch lays over each
+// other, so the interval must say so.
+TEST(AlignDecays, DoubtsARatioOfUnlikeDecays) {
+  FlowCurve pale, dark;
+  pale.name = dark.name = "relief";
+  // The dark one stands still at first: its fall to 1/e takes 1.57 times as
+  // long, its later slope tells a shorter clock.
+  for (int i = 0; i < 240; ++i) {
+    const double t = (i + 0.5) / 60.0;
+    pale.t_s.push_back(t);
+    pale.value.push_back(std::exp(-t));
+    pale.sd.push_back(0.005);
+    dark.t_s.push_back(t);
+    dark.value.push_back(t < 0.9 ? 1.0 : std::exp(-1.5 * (t - 0.9)));
+    dark.sd.push_back(0.005);
+  }
+  const auto same = AlignDecays({pale, pale, pale, pale});
+  const auto other = AlignDecays({pale, pale, pale, dark});
+  ASSERT_TRUE(std::isfinite(other.ln_clock[3].sd));
+  const double by_clock = other.ln_clock[3].value - other.ln_clock[0].value;
+  const double by_fall = std::log(0.9 + 1.0 / 1.5);
+  ASSERT_GT(by_fall - by_clock, 0.2);
+  const double sd =
+      std::hypot(other.ln_clock[3].sd, other.ln_clock[0].sd / std::sqrt(3.0));
+  EXPECT_LT(by_fall - by_clock, 2.0 * sd);
+  EXPECT_LT(same.ln_clock[3].sd, 0.1);
+}
+
 // The stated 95 % interval of a ratio must hold the truth 95 % of the time,
 // whatever ribbon, pool, paint, camera and noise.
 TEST(AlignDecays, IntervalHoldsTheTruth) {
