@@ -31,6 +31,12 @@ namespace {
         "engine",
         "The camera zoomed a little, or was moved up or down, while the puddle "
         "spread; this was taken out by what lies round the tile."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The puddle runs out of the picture: put the paint down "
+                      "in the middle, or film from further away."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The paint hardly stands out from what lies under it: "
+                      "put it on a plain tile of another colour."),
     QT_TRANSLATE_NOOP(
         "engine",
         "Camera or tile was moved while the puddle spread; leave both alone."),

@@ -15,6 +15,9 @@ constexpr double kLeastBurst = 0.7;
 constexpr double kLongBurst_s = 0.25;
 /// Longest laying, in decay times.
 constexpr double kMostLayingClocks = 10.0;
+/// A decay that is no clean one after a laying this long is more likely thin
+/// paint, gone where it was laid first, than a disturbance.
+constexpr double kUnevenLayingClocks = 5.0;
 /// A step of the camera by this share of the picture's width is no shake.
 constexpr double kLargestJump = 0.04;
 /// A surface that comes back differs from before by far less than half of what
@@ -206,7 +209,23 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
         "counted from the last of it.");
   }
   const double clock_s = track.decay_time_s;
+  // What was laid first must still stand when the last of it comes down, or
+  // thin paint and thick start from different shapes.
+  double laying_from_s = laid_s;
+  for (const ReliefBurst& b : track.bursts) {
+    if (b.start_s < laid_s) laying_from_s = b.start_s;
+  }
+  const auto laid_over = [&](double clocks) {
+    return clock_s > 0.0 && laid_s - laying_from_s > clocks * clock_s;
+  };
+  const auto too_thin = [] {
+    return Refused(
+        "The paint was moved for far longer than its surface takes to settle: "
+        "lay one short ribbon, without stirring, or use the puddle test for "
+        "paint this thin.");
+  };
   if (LargestRise(curve.value) > 0.3) {
+    if (laid_over(kUnevenLayingClocks)) return too_thin();
     return Refused(
         "The surface was disturbed while it levelled (a hand, a second "
         "ribbon, a moved cup or camera): lay one ribbon, take everything out "
@@ -223,18 +242,7 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
         "the level test at this frame rate, use the puddle test or slow "
         "motion.");
   }
-  // What was laid first must still stand when the last of it comes down, or
-  // thin paint and thick start from different shapes.
-  double laying_from_s = laid_s;
-  for (const ReliefBurst& b : track.bursts) {
-    if (b.start_s < laid_s) laying_from_s = b.start_s;
-  }
-  if (laid_s - laying_from_s > kMostLayingClocks * clock_s) {
-    return Refused(
-        "The paint was moved for far longer than its surface takes to settle: "
-        "lay one short ribbon, without stirring, or use the puddle test for "
-        "paint this thin.");
-  }
+  if (laid_over(kMostLayingClocks)) return too_thin();
   if (track.remaining_share &&
       *track.remaining_share > options.most_remaining_share) {
     return Refused(
@@ -264,6 +272,7 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
   }
   const double slope_sd = SlopeRelativeSd(curve, clock_s);
   if (slope_sd > 0.2) {
+    if (laid_over(kUnevenLayingClocks)) return too_thin();
     return Refused(
         "The ribbon does not fade steadily: keep hands and shadows out of the "
         "picture, use more light, and film it again.");

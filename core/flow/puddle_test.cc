@@ -453,6 +453,16 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
                   "has only just been. Film on for ten seconds after the "
                   "syringe is away.");
   }
+  if (n < kLeastSamples && track.left_picture) {
+    return Refuse(std::move(m),
+                  "The puddle runs out of the picture: put the paint down in "
+                  "the middle, or film from further away.");
+  }
+  if (n < kLeastSamples && track.rim_only) {
+    return Refuse(std::move(m),
+                  "The paint hardly stands out from what lies under it: put "
+                  "it on a plain tile of another colour.");
+  }
   if (n < kLeastSamples) {
     return Refuse(
         std::move(m),

@@ -1814,6 +1814,14 @@
             <translation>Die Kamera hat ein wenig gezoomt oder wurde gehoben oder gesenkt, während die Pfütze lief; das wurde anhand der Umgebung der Fliese herausgerechnet.</translation>
         </message>
         <message>
+            <source>The puddle runs out of the picture: put the paint down in the middle, or film from further away.</source>
+            <translation>Die Pfütze läuft aus dem Bild: die Farbe in die Mitte setzen oder von weiter weg filmen.</translation>
+        </message>
+        <message>
+            <source>The paint hardly stands out from what lies under it: put it on a plain tile of another colour.</source>
+            <translation>Die Farbe hebt sich kaum von ihrem Untergrund ab: auf eine einfarbige Fliese in anderer Farbe setzen.</translation>
+        </message>
+        <message>
             <source>Camera or tile was moved while the puddle spread; leave both alone.</source>
             <translation>Kamera oder Fliese wurde beim Ausbreiten bewegt; beide stehen lassen.</translation>
         </message>

@@ -1814,6 +1814,14 @@
             <translation>La caméra a un peu zoomé, ou a été levée ou baissée, pendant que la flaque s&apos;étalait ; cela a été corrigé d&apos;après ce qui entoure le carreau.</translation>
         </message>
         <message>
+            <source>The puddle runs out of the picture: put the paint down in the middle, or film from further away.</source>
+            <translation>La flaque sort de l&apos;image : déposez la peinture au milieu, ou filmez de plus loin.</translation>
+        </message>
+        <message>
+            <source>The paint hardly stands out from what lies under it: put it on a plain tile of another colour.</source>
+            <translation>La peinture se distingue à peine de ce qui est dessous : déposez-la sur un carreau uni d&apos;une autre couleur.</translation>
+        </message>
+        <message>
             <source>Camera or tile was moved while the puddle spread; leave both alone.</source>
             <translation>La caméra ou le carreau a bougé pendant l’étalement ; ne pas y toucher.</translation>
         </message>

@@ -407,6 +407,22 @@ TEST(PuddleMeasure, AZoomIsTakenOut) {
               ::testing::HasSubstr("zoomed"));
 }
 
+TEST(PuddleMeasure, SaysWhyNoOutlineIsWhole) {
+  Random random(1);
+  FrontTrack track = Film(Scene{}, random);
+  for (FrontSample& s : track.samples) s.visible = 0.55;
+  // The first of them were whole, or there is nothing to say of the film.
+  for (std::size_t i = 0; i < 5; ++i) track.samples[i].visible = 1.0;
+  EXPECT_THAT(MeasurePuddle(track, {}).reason,
+              ::testing::HasSubstr("hand and syringe"));
+  track.rim_only = true;
+  EXPECT_THAT(MeasurePuddle(track, {}).reason,
+              ::testing::HasSubstr("another colour"));
+  track.left_picture = true;
+  EXPECT_THAT(MeasurePuddle(track, {}).reason,
+              ::testing::HasSubstr("out of the picture"));
+}
+
 TEST(PuddleMeasure, RefusesWhatIsNoPuddleInWords) {
   FrontTrack track;
   track.picture.frames = 100;
