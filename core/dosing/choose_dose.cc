@@ -160,7 +160,9 @@ Dose ChooseDose(const DilutionBelief& belief,
     return stay(DoseAdvice::kMatch);
   }
   const bool filmed_enough = cup.tests_here >= kEnoughTests;
-  if (below > 1.0 - thin_tail || (filmed_enough && below > 0.5)) {
+  // Not against the newest test: that one is filmed again first.
+  if ((below > 1.0 - thin_tail && !cup.last_test_suspect) ||
+      (filmed_enough && below > 0.5)) {
     return stay(DoseAdvice::kRescue);
   }
   const bool spans = dose.ratio_now.low <= options.target_ratio &&

@@ -150,6 +150,17 @@ TEST(ChooseDose, FilmsAgainWhereThatMakesRoomForTheStep) {
             DoseAdvice::kAdd);
 }
 
+// What is held likely says too thin, the newest test does not fit it.
+TEST(ChooseDose, NoRescueAgainstTheNewestTest) {
+  CupState cup = Cup();
+  cup.additions = 1;
+  cup.tests_here = 1;
+  const DilutionBelief thin = Belief(0.4, 0.02, 8.0);
+  EXPECT_EQ(ChooseDose(thin, cup, {}).advice, DoseAdvice::kRescue);
+  cup.last_test_suspect = true;
+  EXPECT_EQ(ChooseDose(thin, cup, {}).advice, DoseAdvice::kMeasure);
+}
+
 TEST(ChooseDose, WaterEndsAtItsLimit) {
   CupState cup = Cup();
   cup.added_ml = 50.0;  // 29 % of the cup
