@@ -686,6 +686,7 @@ namespace {
     QT_TRANSLATE_NOOP("engine",
                       "Another %1 mL of water would pass %2 % of the cup; thin "
                       "on with medium."),
+    QT_TRANSLATE_NOOP("engine", "Of medium, stir in %1 mL and film it again."),
     QT_TRANSLATE_NOOP("engine",
                       "A step of %1 mL is too much at once for this cup; stop "
                       "here, or film it again to know it better."),

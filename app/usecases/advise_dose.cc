@@ -264,6 +264,19 @@ bool FilmReachesFurther(const Dose& dose,
   return other_fall > kWorthAFilm * fall;
 }
 
+/// The first addition of medium to a cup that has had its water, mL; none where
+/// medium cannot be advised either.
+std::optional<double> MediumInstead(DoseRequest request) {
+  for (CupTest& test : request.cup.tests) {
+    if (!test.thinner) test.thinner = request.cup.thinner;
+  }
+  request.cup.thinner = ThinnerKind::kMedium;
+  request.cup.thinner_ln_ratio.reset();
+  const Result<DoseReport> onward = AdviseDose(request, nullptr);
+  if (!onward || onward->dose.advice != DoseAdvice::kAdd) return std::nullopt;
+  return onward->add_ml;
+}
+
 }  // namespace
 
 Result<void> DoseRequest::Validate() const {
@@ -429,6 +442,13 @@ Result<DoseReport> AdviseDose(const DoseRequest& request,
                                 " of water would pass " +
                                 Percent(*options.most_water_share) +
                                 " of the cup; thin on with medium.");
+      if (const auto medium_ml = MediumInstead(request)) {
+        // Rounded down.
+        report.cautions.push_back(
+            "Of medium, stir in " +
+            Number(std::floor(10.0 * *medium_ml + 1e-9) / 10.0, 1) +
+            " mL and film it again.");
+      }
       break;
     case DoseAdvice::kTooCoarse:
       report.refused = true;

@@ -4,6 +4,7 @@
 
 #include <array>
 #include <cmath>
+#include <cstdio>
 #include <fstream>
 #include <sstream>
 #include <string>
@@ -331,6 +332,30 @@ TEST(ChangeOfThinner, WaterStaysCounted) {
     said = said || caution.find("Added water is 28 %") != std::string::npos;
   }
   EXPECT_TRUE(said);
+}
+
+TEST(ChangeOfThinner, WhereWaterEndsMediumIsAdvisedByAmount) {
+  DoseRequest water;
+  water.cup.volume_ml = 100.0;
+  water.cup.tests = {{0.0, 4.0, 0.03}, {20.0, 3.0, 0.03}, {42.0, 2.3, 0.03}};
+  const Result<DoseReport> report = AdviseDose(water, nullptr);
+  ASSERT_TRUE(report);
+  ASSERT_EQ(report->dose.advice, DoseAdvice::kLimit);
+  // What she gets when she asks with medium at hand.
+  DoseRequest medium = water;
+  medium.cup.thinner = ThinnerKind::kMedium;
+  medium.cup.tests[1].thinner = ThinnerKind::kWater;
+  medium.cup.tests[2].thinner = ThinnerKind::kWater;
+  const Result<DoseReport> onward = AdviseDose(medium, nullptr);
+  ASSERT_TRUE(onward);
+  ASSERT_EQ(onward->dose.advice, DoseAdvice::kAdd);
+  double told_ml = 0.0;
+  for (const std::string& caution : report->cautions) {
+    std::sscanf(caution.c_str(), "Of medium, stir in %lf mL", &told_ml);
+  }
+  EXPECT_GT(told_ml, 0.0);
+  EXPECT_LE(told_ml, *onward->add_ml + 1e-9);
+  EXPECT_NEAR(told_ml, *onward->add_ml, 0.1);
 }
 
 }  // namespace

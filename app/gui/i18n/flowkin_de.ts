@@ -2930,6 +2930,10 @@
             <translation>Weitere %1 mL Wasser würden %2 % des Bechers überschreiten; mit Medium weiter verdünnen.</translation>
         </message>
         <message>
+            <source>Of medium, stir in %1 mL and film it again.</source>
+            <translation>Vom Medium %1 mL einrühren und noch einmal filmen.</translation>
+        </message>
+        <message>
             <source>A step of %1 mL is too much at once for this cup; stop here, or film it again to know it better.</source>
             <translation>Ein Schritt von %1 mL ist für diesen Becher auf einmal zu viel; hier aufhören, oder noch einmal filmen, um es genauer zu wissen.</translation>
         </message>

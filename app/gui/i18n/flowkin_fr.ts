@@ -2930,6 +2930,10 @@
             <translation>Encore %1 mL d’eau dépasseraient %2 % du gobelet ; continuez à diluer avec du médium.</translation>
         </message>
         <message>
+            <source>Of medium, stir in %1 mL and film it again.</source>
+            <translation>De médium, incorporez %1 mL et filmez de nouveau.</translation>
+        </message>
+        <message>
             <source>A step of %1 mL is too much at once for this cup; stop here, or film it again to know it better.</source>
             <translation>Un pas de %1 mL est trop d’un coup pour ce gobelet ; arrêtez-vous là, ou filmez encore pour mieux savoir.</translation>
         </message>
