@@ -1,9 +1,9 @@
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <random>
 
 #include "tests/clips/render/level_scene.h"
+#include "tests/clips/render/lots.h"
 #include "tests/clips/render/recipes.h"
 
 namespace flowkin::clips {
@@ -145,78 +145,63 @@ void PushSet(const LevelShot& plan,
 
 /// A set whose scene, camera and paints are drawn by lot.
 void PushWideSet(unsigned seed, std::vector<Recipe>* out) {
-  std::mt19937 random(2000 + seed);
-  const auto between = [&](double low, double high) {
-    return std::uniform_real_distribution<double>(low, high)(random);
-  };
-  const auto one_of = [&](auto... values) {
-    const std::array all{values...};
-    return all[random() % all.size()];
-  };
-  const auto colour = [&](int low, int high) {
-    const int grey = static_cast<int>(between(low, high));
-    const auto tint = [&] {
-      return std::clamp(grey + static_cast<int>(between(-45, 45)), 8, 245);
-    };
-    const int red = tint(), green = tint(), blue = tint();
-    return FromScreen(red, green, blue);
-  };
+  Lots lots(2000 + seed);
   LevelShot s;
   s.set = "level-wide-" + std::to_string(seed);
   s.quick = false;
-  s.relief.depth_mm = between(3.5, 14.0);
-  s.path.kind = one_of("line", "zigzag", "ring", "spiral", "drop");
-  s.path.span_mm = between(11.0, 17.0);
-  s.path.width_mm = between(1.5, 3.0);
-  s.path.volume_ml = between(0.8, 2.0);
+  s.relief.depth_mm = lots.Between(3.5, 14.0);
+  s.path.kind = lots.OneOf("line", "zigzag", "ring", "spiral", "drop");
+  s.path.span_mm = lots.Between(11.0, 17.0);
+  s.path.width_mm = lots.Between(1.5, 3.0);
+  s.path.volume_ml = lots.Between(0.8, 2.0);
   if (s.path.kind == "drop") {
-    s.path.width_mm = between(3.0, 4.5);
-    s.path.volume_ml = between(0.3, 0.6);
+    s.path.width_mm = lots.Between(3.0, 4.5);
+    s.path.volume_ml = lots.Between(0.3, 0.6);
   }
-  s.path.laid_s = s.path.lay_start_s + between(0.5, 1.6);
-  s.look.shape = one_of("cup", "tray");
-  s.look.pool_half_mm = between(30.0, 42.0);
-  s.look.pool_half_y_mm = between(28.0, 34.0);
-  s.look.elevation_deg = between(36.0, 80.0);
-  s.camera.size = one_of(cv::Size(640, 360), cv::Size(480, 640));
-  s.look.mm_per_px = between(0.19, 0.25);
-  s.look.centre_px = {0.5 * s.camera.size.width + between(-30, 30),
-                      0.52 * s.camera.size.height + between(-20, 20)};
-  s.look.container = colour(60, 235);
-  s.look.roughness = one_of(0.0, 0.0, 0.05, 0.12);
-  s.look.gloss = between(0.6, 1.3);
-  s.look.layer = one_of("stick", "spout");
+  s.path.laid_s = s.path.lay_start_s + lots.Between(0.5, 1.6);
+  s.look.shape = lots.OneOf("cup", "tray");
+  s.look.pool_half_mm = lots.Between(30.0, 42.0);
+  s.look.pool_half_y_mm = lots.Between(28.0, 34.0);
+  s.look.elevation_deg = lots.Between(36.0, 80.0);
+  s.camera.size = lots.OneOf(cv::Size(640, 360), cv::Size(480, 640));
+  s.look.mm_per_px = lots.Between(0.19, 0.25);
+  s.look.centre_px = {0.5 * s.camera.size.width + lots.Between(-30, 30),
+                      0.52 * s.camera.size.height + lots.Between(-20, 20)};
+  s.look.container = lots.Colour(60, 235);
+  s.look.roughness = lots.OneOf(0.0, 0.0, 0.05, 0.12);
+  s.look.gloss = lots.Between(0.6, 1.3);
+  s.look.layer = lots.OneOf("stick", "spout");
   s.look.lamps.clear();
-  for (int lamp = one_of(1, 2, 3); lamp > 0; --lamp) {
-    s.look.lamps.push_back({between(190, 350),
-                            between(32, 70),
-                            between(5, 14),
-                            between(1.2, 2.6)});
+  for (int lamp = lots.OneOf(1, 2, 3); lamp > 0; --lamp) {
+    s.look.lamps.push_back({lots.Between(190, 350),
+                            lots.Between(32, 70),
+                            lots.Between(5, 14),
+                            lots.Between(1.2, 2.6)});
   }
-  s.look.table = {one_of("wood", "print", "cloth", "veins", "check"),
-                  colour(60, 230),
-                  colour(40, 220),
-                  between(10.0, 50.0),
-                  between(0.1, 0.4)};
-  s.look.seed = static_cast<std::uint32_t>(random());
+  s.look.table = {lots.OneOf("wood", "print", "cloth", "veins", "check"),
+                  lots.Colour(60, 230),
+                  lots.Colour(40, 220),
+                  lots.Between(10.0, 50.0),
+                  lots.Between(0.1, 0.4)};
+  s.look.seed = lots.Seed();
   if (seed % 3 == 0) s.look.other_cup_px = {60.0, 70.0};
-  s.camera.fps = one_of(25.0, 30.0, 30.0, 60.0);
+  s.camera.fps = lots.OneOf(25.0, 30.0, 30.0, 60.0);
   s.camera.blur_samples = 1;
-  s.camera.noise = between(2.0, 8.0);
-  s.camera.crf = one_of(18, 21, 26);
-  s.camera.sway_px = one_of(0.0, 0.0, 0.5, 1.0);
-  s.camera.flicker_depth = one_of(0.0, 0.0, 0.06, 0.1);
-  s.camera.lamp_hz = one_of(100.0, 120.0);
-  s.camera.row_readout_s = between(0.006, 0.025);
+  s.camera.noise = lots.Between(2.0, 8.0);
+  s.camera.crf = lots.OneOf(18, 21, 26);
+  s.camera.sway_px = lots.OneOf(0.0, 0.0, 0.5, 1.0);
+  s.camera.flicker_depth = lots.OneOf(0.0, 0.0, 0.06, 0.1);
+  s.camera.lamp_hz = lots.OneOf(100.0, 120.0);
+  s.camera.row_readout_s = lots.Between(0.006, 0.025);
   // Paint that takes about a second, so that every depth has its own.
   const double k = 0.7 / s.path.width_mm * 1e3;
   const double rate =
       testing::LevellingRate(k, 1000.0, 1200.0, 0.0325, s.relief.depth_mm);
-  const double nu = 1000.0 * rate * between(0.35, 1.0);
-  const double low = between(0.55, 0.95), high = between(1.1, 3.3);
+  const double nu = 1000.0 * rate * lots.Between(0.35, 1.0);
+  const double low = lots.Between(0.55, 0.95), high = lots.Between(1.1, 3.3);
   PushSet(s,
           MixPalette(nu, {low, high}, 80 + seed),
-          {colour(30, 230), colour(20, 240), colour(20, 240)},
+          {lots.Colour(30, 230), lots.Colour(20, 240), lots.Colour(20, 240)},
           90 + seed,
           out);
 }

@@ -1,8 +1,7 @@
-#include <algorithm>
-#include <array>
 #include <cmath>
 #include <random>
 
+#include "tests/clips/render/lots.h"
 #include "tests/clips/render/puddle_scene.h"
 #include "tests/clips/render/recipes.h"
 
@@ -112,68 +111,55 @@ void PushSet(const PuddleShot& plan,
 
 /// A set whose scene, camera and paints are drawn by lot.
 void PushWideSet(unsigned seed, std::vector<Recipe>* out) {
-  std::mt19937 random(1000 + seed);
-  const auto between = [&](double low, double high) {
-    return std::uniform_real_distribution<double>(low, high)(random);
-  };
-  const auto one_of = [&](auto... values) {
-    const std::array all{values...};
-    return all[random() % all.size()];
-  };
-  const auto colour = [&](int low, int high) {
-    const int grey = static_cast<int>(between(low, high));
-    const auto tint = [&] {
-      return std::clamp(grey + static_cast<int>(between(-45, 45)), 8, 245);
-    };
-    const int red = tint(), green = tint(), blue = tint();
-    return FromScreen(red, green, blue);
-  };
+  Lots lots(1000 + seed);
   PuddleShot s;
   s.set = "puddle-wide-" + std::to_string(seed);
   s.quick = false;
-  s.spread.volume_ml = between(1.5, 8.0);
-  s.spread.pour_s = between(0.6, 2.5);
-  s.spread.nozzle_radius_mm = between(2.0, 5.0);
-  s.camera.size = one_of(cv::Size(640, 360), cv::Size(480, 640));
-  s.camera.fps = one_of(24.0, 25.0, 30.0);
+  s.spread.volume_ml = lots.Between(1.5, 8.0);
+  s.spread.pour_s = lots.Between(0.6, 2.5);
+  s.spread.nozzle_radius_mm = lots.Between(2.0, 5.0);
+  s.camera.size = lots.OneOf(cv::Size(640, 360), cv::Size(480, 640));
+  s.camera.fps = lots.OneOf(24.0, 25.0, 30.0);
   s.camera.blur_samples = 1;
-  s.camera.noise = between(2.0, 9.0);
-  s.camera.crf = one_of(18, 22, 27);
-  s.camera.sway_px = one_of(0.0, 0.0, 0.5, 1.2);
-  s.camera.flicker_depth = one_of(0.0, 0.0, 0.06, 0.12);
-  s.camera.lamp_hz = one_of(100.0, 120.0);
-  s.camera.row_readout_s = between(0.006, 0.025);
-  s.camera.cast_red = between(0.9, 1.12);
-  s.camera.cast_blue = between(0.9, 1.12);
+  s.camera.noise = lots.Between(2.0, 9.0);
+  s.camera.crf = lots.OneOf(18, 22, 27);
+  s.camera.sway_px = lots.OneOf(0.0, 0.0, 0.5, 1.2);
+  s.camera.flicker_depth = lots.OneOf(0.0, 0.0, 0.06, 0.12);
+  s.camera.lamp_hz = lots.OneOf(100.0, 120.0);
+  s.camera.row_readout_s = lots.Between(0.006, 0.025);
+  s.camera.cast_red = lots.Between(0.9, 1.12);
+  s.camera.cast_blue = lots.Between(0.9, 1.12);
   const double height = 2.0 * (s.camera.size.height > 500 ? 52.0 : 42.0);
-  s.look.mm_per_px = between(0.8, 1.3) * height / s.camera.size.height;
-  s.look.tile = {one_of("plain", "plain", "speckle", "veins", "wood"),
-                 colour(50, 235),
-                 colour(60, 220),
-                 between(6.0, 60.0),
-                 between(0.05, 0.4)};
-  s.look.table = {one_of("wood", "print", "cloth", "veins", "check"),
-                  colour(60, 230),
-                  colour(40, 220),
-                  between(10.0, 50.0),
-                  between(0.1, 0.4)};
-  s.look.tile_half_mm = {between(42, 75), between(38, 60)};
-  s.look.centre_mm = {between(-9, 9), between(-6, 6)};
-  s.look.pitch_deg = between(-5.0, 5.0);
-  s.look.gloss = between(0.3, 1.8);
+  s.look.mm_per_px = lots.Between(0.8, 1.3) * height / s.camera.size.height;
+  s.look.tile = {lots.OneOf("plain", "plain", "speckle", "veins", "wood"),
+                 lots.Colour(50, 235),
+                 lots.Colour(60, 220),
+                 lots.Between(6.0, 60.0),
+                 lots.Between(0.05, 0.4)};
+  s.look.table = {lots.OneOf("wood", "print", "cloth", "veins", "check"),
+                  lots.Colour(60, 230),
+                  lots.Colour(40, 220),
+                  lots.Between(10.0, 50.0),
+                  lots.Between(0.1, 0.4)};
+  s.look.tile_half_mm = {lots.Between(42, 75), lots.Between(38, 60)};
+  s.look.centre_mm = {lots.Between(-9, 9), lots.Between(-6, 6)};
+  s.look.pitch_deg = lots.Between(-5.0, 5.0);
+  s.look.gloss = lots.Between(0.3, 1.8);
   s.look.lamps.clear();
-  for (int lamp = one_of(1, 1, 2, 3); lamp > 0; --lamp) {
-    s.look.lamps.push_back(
-        {between(0, 360), between(35, 75), between(4, 15), between(0.5, 1.4)});
+  for (int lamp = lots.OneOf(1, 1, 2, 3); lamp > 0; --lamp) {
+    s.look.lamps.push_back({lots.Between(0, 360),
+                            lots.Between(35, 75),
+                            lots.Between(4, 15),
+                            lots.Between(0.5, 1.4)});
   }
-  s.look.pourer = one_of("cup", "syringe");
-  s.look.seed = static_cast<std::uint32_t>(random());
-  s.film_s = between(7.0, 12.0);
-  if (seed % 3 == 0) s.look.other_cup_mm = {-46, between(-20, 20)};
-  const double low = between(0.55, 0.95), high = between(1.1, 3.3);
+  s.look.pourer = lots.OneOf("cup", "syringe");
+  s.look.seed = lots.Seed();
+  s.film_s = lots.Between(7.0, 12.0);
+  if (seed % 3 == 0) s.look.other_cup_mm = {-46, lots.Between(-20, 20)};
+  const double low = lots.Between(0.55, 0.95), high = lots.Between(1.1, 3.3);
   PushSet(s,
-          MixPalette(between(300.0, 1500.0), {low, high}, 50 + seed),
-          {colour(30, 230), colour(20, 240), colour(20, 240)},
+          MixPalette(lots.Between(300.0, 1500.0), {low, high}, 50 + seed),
+          {lots.Colour(30, 230), lots.Colour(20, 240), lots.Colour(20, 240)},
           70 + seed,
           out);
 }

@@ -1,11 +1,11 @@
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <cstdio>
 #include <memory>
 #include <random>
 #include <string>
 
+#include "tests/clips/render/lots.h"
 #include "tests/clips/render/recipes.h"
 #include "tests/clips/render/stream_scene.h"
 
@@ -398,22 +398,15 @@ void AddStreamRecipes(std::vector<Recipe>* out) {
 }
 
 void AddRandomStreamRecipes(unsigned seed, int sets, std::vector<Recipe>* out) {
-  std::mt19937 random(seed);
-  auto within = [&](double low, double high) {
-    return std::uniform_real_distribution<double>(low, high)(random);
-  };
+  Lots lots(seed);
   auto spread = [&](double low, double high) {
-    return low * std::pow(high / low, within(0.0, 1.0));
-  };
-  auto one_of = [&](auto... of) {
-    const std::array all{of...};
-    return all[random() % all.size()];
+    return low * std::pow(high / low, lots.Between(0.0, 1.0));
   };
   auto colour = [&](double low, double high) {
-    const double level = within(low, high);
+    const double level = lots.Between(low, high);
     const auto part = [&] {
       return static_cast<int>(
-          std::clamp(level + within(-50.0, 50.0), 12.0, 244.0));
+          std::clamp(level + lots.Between(-50.0, 50.0), 12.0, 244.0));
     };
     const int r = part(), g = part(), b = part();
     return FromScreen(r, g, b);
@@ -422,72 +415,73 @@ void AddRandomStreamRecipes(unsigned seed, int sets, std::vector<Recipe>* out) {
     StreamShot s;
     s.set = "stream-random-" + std::to_string(seed) + "-" + std::to_string(i);
     s.quick = false;
-    if (within(0.0, 1.0) < 0.25) {
+    if (lots.Between(0.0, 1.0) < 0.25) {
       s.sim.stick = StickShape::kRod;
-      s.sim.stick_width_mm = within(5.0, 10.0);
+      s.sim.stick_width_mm = lots.Between(5.0, 10.0);
       s.sim.largest_coat_mm = 4.0;
-      s.look.stick = one_of("wood", "steel", "dark");
+      s.look.stick = lots.OneOf("wood", "steel", "dark");
     } else {
-      s.sim.stick_width_mm = within(6.0, 20.0);
-      s.sim.stick_thickness_mm = within(1.5, 2.5);
-      s.look.stick = one_of("wood", "wood", "white", "dark");
+      s.sim.stick_width_mm = lots.Between(6.0, 20.0);
+      s.sim.stick_thickness_mm = lots.Between(1.5, 2.5);
+      s.look.stick = lots.OneOf("wood", "wood", "white", "dark");
     }
     s.sim.edge_radius_mm =
-        std::min(within(1.7, 3.0), 0.45 * s.sim.stick_width_mm);
-    s.sim.wetted_length_mm = within(22.0, 48.0);
-    s.sim.fall_height_mm = within(35.0, 90.0);
-    s.sim.lift_speed_mm_s = within(110.0, 220.0);
+        std::min(lots.Between(1.7, 3.0), 0.45 * s.sim.stick_width_mm);
+    s.sim.wetted_length_mm = lots.Between(22.0, 48.0);
+    s.sim.fall_height_mm = lots.Between(35.0, 90.0);
+    s.sim.lift_speed_mm_s = lots.Between(110.0, 220.0);
     const auto surface = [&] {
       const char* kind =
-          one_of("plain", "plain", "wood", "speckle", "cloth", "check");
+          lots.OneOf("plain", "plain", "wood", "speckle", "cloth", "check");
       const Light first = colour(30.0, 235.0), second = colour(30.0, 235.0);
-      const double feature_px = within(25.0, 90.0);
-      return Surface{kind, first, second, feature_px, within(0.05, 0.35)};
+      const double feature_px = lots.Between(25.0, 90.0);
+      return Surface{kind, first, second, feature_px, lots.Between(0.05, 0.35)};
     };
     s.look.background = surface();
-    s.look.background_blur_px = within(0.0, 8.0);
+    s.look.background_blur_px = lots.Between(0.0, 8.0);
     s.look.table = surface();
     s.look.container = colour(90.0, 240.0);
     s.look.glove = colour(30.0, 200.0);
-    s.look.grip_above_mm = one_of(0.0, 14.0, 30.0, 55.0);
-    s.look.hand_from_right = within(0.0, 1.0) < 0.5;
-    s.look.elevation_deg = within(8.0, 20.0);
-    s.look.sway_mm = within(0.0, 0.4);
-    s.look.gloss = within(0.3, 1.2);
-    s.camera.size = one_of(cv::Size(960, 540),
-                           cv::Size(1280, 720),
-                           cv::Size(1920, 1080),
-                           cv::Size(720, 1280));
-    s.camera.fps = one_of(24.0, 25.0, 30.0, 30.0, 50.0, 60.0, 60.0);
-    s.camera.exposure_share = within(0.2, 0.7);
-    s.camera.noise = within(2.0, 7.0);
-    s.camera.sharpen = within(0.2, 0.8);
-    s.camera.lens_blur_px = within(0.5, 1.1);
-    s.camera.sway_px = within(0.0, 0.8);
-    s.camera.cast_blue = within(0.9, 1.1);
-    s.camera.cast_red = within(0.9, 1.1);
-    s.camera.crf = one_of(17, 20, 23, 26);
-    if (within(0.0, 1.0) < 0.4) {
-      s.camera.flicker_depth = within(0.02, 0.10);
-      s.camera.lamp_hz = one_of(100.0, 120.0);
-      s.camera.row_readout_s = within(0.0, 0.02);
+    s.look.grip_above_mm = lots.OneOf(0.0, 14.0, 30.0, 55.0);
+    s.look.hand_from_right = lots.Between(0.0, 1.0) < 0.5;
+    s.look.elevation_deg = lots.Between(8.0, 20.0);
+    s.look.sway_mm = lots.Between(0.0, 0.4);
+    s.look.gloss = lots.Between(0.3, 1.2);
+    s.camera.size = lots.OneOf(cv::Size(960, 540),
+                               cv::Size(1280, 720),
+                               cv::Size(1920, 1080),
+                               cv::Size(720, 1280));
+    s.camera.fps = lots.OneOf(24.0, 25.0, 30.0, 30.0, 50.0, 60.0, 60.0);
+    s.camera.exposure_share = lots.Between(0.2, 0.7);
+    s.camera.noise = lots.Between(2.0, 7.0);
+    s.camera.sharpen = lots.Between(0.2, 0.8);
+    s.camera.lens_blur_px = lots.Between(0.5, 1.1);
+    s.camera.sway_px = lots.Between(0.0, 0.8);
+    s.camera.cast_blue = lots.Between(0.9, 1.1);
+    s.camera.cast_red = lots.Between(0.9, 1.1);
+    s.camera.crf = lots.OneOf(17, 20, 23, 26);
+    if (lots.Between(0.0, 1.0) < 0.4) {
+      s.camera.flicker_depth = lots.Between(0.02, 0.10);
+      s.camera.lamp_hz = lots.OneOf(100.0, 120.0);
+      s.camera.row_readout_s = lots.Between(0.0, 0.02);
     }
     // The fall takes between a third and half of the picture's height.
     const double height_px = s.camera.size.height;
-    s.look.mm_per_px = s.sim.fall_height_mm / (within(0.33, 0.5) * height_px);
-    s.look.pool_px = {within(0.35, 0.65) * s.camera.size.width,
-                      within(0.72, 0.82) * height_px};
+    s.look.mm_per_px =
+        s.sim.fall_height_mm / (lots.Between(0.33, 0.5) * height_px);
+    s.look.pool_px = {lots.Between(0.35, 0.65) * s.camera.size.width,
+                      lots.Between(0.72, 0.82) * height_px};
     const Palette palette =
         MixPalette(spread(250.0, 900.0),
                    {spread(0.6, 0.9), spread(1.1, 1.5), spread(1.6, 2.8)},
-                   static_cast<unsigned>(random()));
+                   lots.Seed());
     PushSet(s,
             palette,
             {colour(20.0, 240.0),
              colour(20.0, 240.0),
              colour(20.0, 240.0),
              colour(20.0, 240.0)},
-            static_cast<unsigned>(random()),
+            lots.Seed(),
             out);
   }
 }
