@@ -55,7 +55,8 @@ Json MeasureDocument(const MeasuredClip& measured) {
          {"unit", proxy.unit},
          {"rel_sd", JsonNumber(proxy.ln_value.sd, 3)},
          {"viscosity_exponent", JsonNumber(proxy.exponent.value, 4)},
-         {"viscosity_exponent_sd", JsonNumber(proxy.exponent.sd, 3)}});
+         {"viscosity_exponent_sd", JsonNumber(proxy.exponent.sd, 3)},
+         {"paint_rel_sd", JsonNumber(proxy.paint_sd, 3)}});
   }
   if (measurement.kind == TestKind::kPuddle) {
     document["kinematic_viscosity_mm2_s"] = ViscosityDocument(measured);

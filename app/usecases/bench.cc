@@ -797,8 +797,8 @@ void Bench::Impl::FillCup(const BenchCup& cup,
       break;
     case DoseAdvice::kMeasure: {
       const double sd = card.comparison->ratio.ln_ratio.sd;
-      const double common = card.comparison->common_rel_sd;
-      if (common * common > kBaseShare * sd * sd &&
+      const double of_base = card.comparison->reference_rel_sd;
+      if (of_base * of_base > kBaseShare * sd * sd &&
           card.comparison->num_cup >= card.comparison->num_reference) {
         step.kind = StepKind::kFilmBaseCoat;
         step.reason = StepReason::kUndecided;

@@ -47,6 +47,7 @@ struct Group {
   std::vector<Estimate> reference, cup;
   double exponent = 1.0;
   double exponent_rel_sd = 0.0;
+  double paint_sd = 0.0;
 };
 
 /// The difference of a proxy's ln values, cup less base coat.
@@ -57,6 +58,7 @@ struct Difference {
   double hand_variance = 0.0;    ///< part of `variance` the hand makes
   double hand_sd = 0.0;          ///< of one clip
   double reference_share = 0.0;  ///< of `variance`, from the base coat's side
+  double paint_share = 0.0;      ///< of `variance`, of the paint itself
 };
 
 /// Mean of one side for a given hand variance.
@@ -153,7 +155,13 @@ Difference Subtract(const Group& group) {
   d.dof = std::min(1e6, 2.0 / std::max(relative, 1e-9));
   d.hand_variance = std::max(0.0, d.variance - clip_variance);
   d.hand_sd = std::sqrt(total / hand_precision);
-  d.reference_share = reference_share / total;
+  // What differs from paint to paint counts as known, and no film lessens it.
+  const double of_films = d.variance;
+  const double of_paint = group.paint_sd * group.paint_sd;
+  d.variance += of_paint;
+  d.dof *= std::pow(d.variance / of_films, 2);
+  d.paint_share = of_paint / d.variance;
+  d.reference_share = reference_share / total * (1.0 - d.paint_share);
   return d;
 }
 
@@ -327,15 +335,11 @@ std::string Number(double value) {
   return text;
 }
 
-/// The clip's exponent for a proxy, null without it; its value in `ln_value`.
-const Estimate* FindExponent(const FlowMeasurement& m,
-                             const FlowProxy& wanted,
-                             const Estimate** ln_value) {
+/// The clip's own reading of a proxy, null without it.
+const FlowProxy* FindProxy(const FlowMeasurement& m, const FlowProxy& wanted) {
   for (const FlowProxy& proxy : m.proxies) {
     // Pixels and millimetres do not compare.
-    if (proxy.name != wanted.name || proxy.unit != wanted.unit) continue;
-    *ln_value = &proxy.ln_value;
-    return &proxy.exponent;
+    if (proxy.name == wanted.name && proxy.unit == wanted.unit) return &proxy;
   }
   return nullptr;
 }
@@ -388,22 +392,24 @@ std::vector<Group> CollectGroups(std::span<const FlowMeasurement> reference,
     if (first.outcome != Outcome::kMeasured) continue;
     for (const FlowProxy& wanted : first.proxies) {
       if (known(first.kind, wanted.name)) continue;
-      Group group{first.kind, wanted.name, {}, {}, 0.0, 0.0};
+      Group group{first.kind, wanted.name, {}, {}, 0.0};
       double count = 0.0;
       bool same_sign = true;
       const auto collect = [&](std::span<const FlowMeasurement> side,
                                std::vector<Estimate>& into) {
         for (const FlowMeasurement& m : side) {
           if (m.outcome != Outcome::kMeasured || m.kind != first.kind) continue;
-          const Estimate* ln_value = nullptr;
-          const Estimate* exponent = FindExponent(m, wanted, &ln_value);
-          if (!exponent || !Usable(*ln_value) || !UsableExponent(*exponent)) {
+          const FlowProxy* proxy = FindProxy(m, wanted);
+          if (!proxy || !Usable(proxy->ln_value) ||
+              !UsableExponent(proxy->exponent)) {
             continue;
           }
-          same_sign = same_sign && exponent->value * wanted.exponent.value > 0;
-          into.push_back(*ln_value);
-          group.exponent += exponent->value;
-          group.exponent_rel_sd += exponent->sd / std::abs(exponent->value);
+          const Estimate& exponent = proxy->exponent;
+          same_sign = same_sign && exponent.value * wanted.exponent.value > 0;
+          into.push_back(proxy->ln_value);
+          group.exponent += exponent.value;
+          group.exponent_rel_sd += exponent.sd / std::abs(exponent.value);
+          group.paint_sd = std::max(group.paint_sd, proxy->paint_sd);
           count += 1.0;
         }
       };
@@ -549,11 +555,14 @@ Comparison CompareGroups(const std::vector<Group>& groups,
   comparison.ratio = ToRatio(fused);
   comparison.interval = comparison.ratio.RatioInterval(options.level);
   comparison.verdict = ClassifyMatch(comparison.ratio, options);
-  double reference_share = 0.0;
+  double reference_share = 0.0, paint_share = 0.0;
   for (std::size_t k = 0; k < groups.size(); ++k) {
     reference_share += fused.weight[k] * differences[k].reference_share;
+    paint_share += fused.weight[k] * differences[k].paint_share;
   }
-  comparison.common_rel_sd = fused.repeat_sd * std::sqrt(reference_share);
+  comparison.reference_rel_sd = fused.repeat_sd * std::sqrt(reference_share);
+  comparison.common_rel_sd =
+      fused.repeat_sd * std::sqrt(reference_share + paint_share);
   for (std::size_t k = 0; k < groups.size(); ++k) {
     ProxyRatio proxy;
     proxy.kind = groups[k].kind;
@@ -718,6 +727,7 @@ Result<Comparison> CompareTimes(TestKind kind,
       group.exponent = std::sqrt(kBreakExponentLow * kBreakExponentHigh);
       group.exponent_rel_sd = std::log(kBreakExponentHigh / kBreakExponentLow) /
                               (2.0 * NormalQuantile(0.975));
+      group.paint_sd = kBreakPaintSd;
       break;
     }
     case TestKind::kLevel:

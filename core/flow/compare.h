@@ -71,7 +71,10 @@ struct Comparison {
   MatchVerdict verdict = MatchVerdict::kUndecided;
   std::vector<ProxyRatio> by_proxy;
   /// Part of the ratio's relative standard uncertainty that the base coat's own
-  /// tests bring: all cups held against the same tests share it.
+  /// tests bring.
+  double reference_rel_sd = 0.0;
+  /// The part that all tests of this cup share: the same, and what differs from
+  /// paint to paint besides viscosity.
   double common_rel_sd = 0.0;
   int num_reference = 0;  ///< clips or readings used
   int num_cup = 0;

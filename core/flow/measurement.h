@@ -28,6 +28,10 @@ struct FlowProxy {
   Estimate ln_value;
   /// d ln(value) / d ln(nu), with its own uncertainty.
   Estimate exponent;
+  /// How far apart two paints of one viscosity lie in ln(value), one standard
+  /// deviation: what density and surface tension do. All films of a paint share
+  /// it, so repeats do not lessen it.
+  double paint_sd = 0.0;
 };
 
 /// A sampled curve kept from a clip so that two clips can be laid over each

@@ -11,6 +11,7 @@
 
 #include "core/fit/least_squares.h"
 #include "core/fit/robust.h"
+#include "core/flow/physics.h"
 
 namespace flowkin {
 namespace {
@@ -25,12 +26,9 @@ namespace {
 // bench to bench once the chance in each break is taken off.
 constexpr Estimate kBreakTimeExponent{0.78, 0.1};
 
-// When a thread this thin parts is partly chance, and a paint with a lower
-// surface tension holds longer: in the slender thread another seed of the
-// disturbance moves the break by 2 %, a change of surface tension by 1 % moves
-// it by 1.3 % the other way. Paints mixed with the same medium are taken to lie
-// within 2 % of each other there.
-constexpr double kBreakChanceRelSd = 0.033;
+// When a thread this thin parts is partly chance: in the slender thread another
+// seed of the disturbance moves the break by 2 %.
+constexpr double kBreakChanceRelSd = 0.02;
 
 // Film left on the stick [Jeffreys1930]: flow ~ nu^(1/2) t^(-3/2), so the time
 // one drop takes, brought to a common time, goes with nu^(-1/2).
@@ -677,7 +675,8 @@ FlowMeasurement MeasureStream(const StreamTrack& track,
        "s",
        {std::log(time_s),
         std::hypot(broke.sd_s / time_s, lift.sd_s / time_s, kBreakChanceRelSd)},
-       options.break_time_exponent.value_or(kBreakTimeExponent)});
+       options.break_time_exponent.value_or(kBreakTimeExponent),
+       kBreakPaintSd});
   if (meant == nullptr) return m;
   if (auto drip = DripInterval(lift.t_s, m.drips_s)) m.proxies.push_back(*drip);
   if (auto rate = ThinningRate(*meant, broke.t_s)) m.proxies.push_back(*rate);
