@@ -166,6 +166,27 @@ TREATMENTS = {
     'sidelight': Treatment(complex_vf=shade(0.45, 1.0)),
     'contrasty': Treatment(vf='eq=contrast=1.35:gamma=1.1,unsharp=5:5:1.0'),
     'flat': Treatment(vf='eq=contrast=0.6:brightness=0.08'),
+    # Cameras: held askew, seen from the side, a wide lens.
+    'tilted': Treatment(vf='rotate=3.5*PI/180:bilinear=1,'
+                           'crop=iw*0.86:ih*0.90'),
+    'keystone': Treatment(vf='perspective=x0=0.03*W:y0=0:x1=0.97*W:y1=0.02*H'
+                             ':x2=0:y2=H:x3=W:y3=0.98*H:interpolation=cubic'),
+    'barrel': Treatment(vf='lenscorrection=k1=0.09:k2=0.02:i=bilinear'),
+    # What a phone does to its own picture.
+    'denoised': Treatment(vf='hqdn3d=6:5:9:9'),
+    'sharpened': Treatment(vf='noise=c0s=5:c0f=t,hqdn3d=3:3:5:5,'
+                              'unsharp=7:7:2.2'),
+    'hunting': Treatment(complex_vf="[0:v]split[a][b];[b]gblur=sigma=2.2[c];"
+                                    "[a][c]blend=all_expr="
+                                    "'A+(B-A)*pow(max(0,sin(2*PI*T/2.3)),6)'"
+                                    "[v]"),
+    'ghosted': Treatment(vf="tmix=frames=3:weights='1 2 6'"),
+    'threefifths': Treatment(vf='fps={fps}*0.6', fps_divisor=1 / 0.6),
+    # Somebody else's programs.
+    'stamped': Treatment(vf="drawbox=x=8:y=8:w=150:h=26:color=black@0.6:t=fill,"
+                            "drawtext=text='%{{pts\\:hms}}':x=14:y=12"
+                            ":fontsize=18:fontcolor=white"),
+    'letterbox': Treatment(vf='pad=iw:ih*1.3:0:(oh-ih)/2:black'),
 }
 
 # Quick run: one or two treatments of each family on every test.
