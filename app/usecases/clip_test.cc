@@ -28,7 +28,9 @@ std::vector<FoundLine> LinesOf(const StreamPlace& at) {
   const double right = at.stick_center_x_px + 0.5 * at.stick_width_px;
   return {{{{left, at.stick_bottom_y_px}, {right, at.stick_bottom_y_px}}},
           {{{at.stream_x_px, at.stick_bottom_y_px},
-            {at.stream_x_px, at.pool_y_px}}},
+            {at.stream_x_px +
+                 at.stream_lean * (at.pool_y_px - at.stick_bottom_y_px),
+             at.pool_y_px}}},
           {{{left, at.pool_y_px}, {right, at.pool_y_px}}}};
 }
 
@@ -80,6 +82,7 @@ class StreamClipTest : public ClipTest {
                                e.stick_width_px,
                                e.stick_bottom_y_px,
                                e.stream_x_px,
+                               e.stream_lean,
                                e.pool_y_px});
   }
 

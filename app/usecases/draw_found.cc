@@ -115,7 +115,6 @@ void DrawStream(cv::Mat& bgr,
         episode.presence.size() < (at + 1) * pieces) {
       continue;
     }
-    const double x = episode.stream_x_px + shift;
     const double fall = episode.pool_y_px - episode.stick_bottom_y_px;
     std::vector<cv::Point> left;
     std::vector<cv::Point> right;
@@ -134,6 +133,8 @@ void DrawStream(cv::Mat& bgr,
       const double y = episode.stick_bottom_y_px +
                        fall * (static_cast<double>(piece) + 0.5) /
                            static_cast<double>(pieces);
+      const double x = episode.stream_x_px + shift +
+                       episode.stream_lean * (y - episode.stick_bottom_y_px);
       left.push_back(ToPoint(x - 0.5 * static_cast<double>(width), y));
       right.push_back(ToPoint(x + 0.5 * static_cast<double>(width), y));
     }

@@ -21,8 +21,10 @@ struct StreamEpisode {
   double pool_y_px = 0.0;
   /// How far the stick's edges are smeared.
   double edge_width_px = 0.0;
-  /// Column of the stream when the stick came to rest.
+  /// Column of the stream at the stick's end when the stick came to rest.
   double stream_x_px = 0.0;
+  /// Columns to the right per row down: not 0 if the camera is held askew.
+  double stream_lean = 0.0;
 
   /// The fall from stick to paint is cut into this many equal pieces, piece 0
   /// uppermost.

@@ -92,14 +92,28 @@ std::optional<Band> FindBand(const cv::Mat& now, const cv::Mat& before) {
   return band;
 }
 
-// Strength of the stick's two upright edges in each row.
-std::vector<float> EdgeProfile(const cv::Mat& image, int left, int right) {
+/// Where a stick's two edges run in a reduced picture.
+struct Stance {
+  int left, right;    ///< in row `pivot`
+  double lean = 0.0;  ///< columns to the right per row down
+  int pivot = 0;
+
+  int ShiftAt(int row) const {
+    return static_cast<int>(std::lround(lean * (row - pivot)));
+  }
+};
+
+// Strength of the stick's two edges in each row, looked for from `out` columns
+// outside to `in` inside.
+std::vector<float> EdgeProfile(const cv::Mat& image,
+                               const Stance& stick,
+                               int out,
+                               int in) {
   std::vector<float> e(static_cast<std::size_t>(image.rows), 0.0F);
-  // As far as a hand sways, but not as far in as what hangs from a narrow
-  // stick.
-  const int out = 3, in = std::clamp((right - left) / 8, 1, 3);
   for (int y = 0; y < image.rows; ++y) {
     const auto* p = image.ptr<std::uint8_t>(y);
+    const int left = stick.left + stick.ShiftAt(y);
+    const int right = stick.right + stick.ShiftAt(y);
     const auto strongest = [&](int from, int to) {
       int most = 0;
       for (int x = std::max(1, from); x <= std::min(image.cols - 2, to); ++x)
@@ -112,6 +126,63 @@ std::vector<float> EdgeProfile(const cv::Mat& image, int left, int right) {
         strongest(left - out, left + in) + strongest(right - in, right + out);
   }
   return e;
+}
+
+std::vector<float> EdgeProfile(const cv::Mat& image, const Stance& stick) {
+  // As far as a hand sways, but not as far in as what hangs from a narrow
+  // stick.
+  return EdgeProfile(
+      image, stick, 3, std::clamp((stick.right - stick.left) / 8, 1, 3));
+}
+
+// A camera or a stick is seldom held quite plumb.
+constexpr double kMostLean = 0.14;  // 8 degrees
+constexpr double kLeanStep = 0.0085;
+// A lean must show more than this much plainer than plumb: what stands behind
+// has edges of its own.
+constexpr double kPlainer = 1.15;
+constexpr int kMostSideways = 12;  // columns, of a stick held aslant
+
+double TotalEdges(const cv::Mat& image, const Stance& stick) {
+  const std::vector<float> e = EdgeProfile(image, stick, 1, 1);
+  return std::accumulate(e.begin(), e.end(), 0.0);
+}
+
+/// `stick` moved sideways to where its edges are plainest.
+Stance MoveToEdges(const cv::Mat& image, const Stance& stick, double* most) {
+  Stance best = stick;
+  *most = 0.0;
+  for (int aside = -kMostSideways; aside <= kMostSideways; ++aside) {
+    Stance tried = stick;
+    tried.left += aside;
+    tried.right += aside;
+    const double total = TotalEdges(image, tried);
+    if (total > *most) {
+      *most = total;
+      best = tried;
+    }
+  }
+  return best;
+}
+
+/// How the stick stands that `band` was changed by.
+Stance FindStance(const cv::Mat& image, const Band& band) {
+  const Stance plumb{band.left, band.right, 0.0, image.rows / 2};
+  double most = 0.0;
+  MoveToEdges(image, plumb, &most);
+  most *= kPlainer;
+  Stance best = plumb;
+  for (double lean = -kMostLean; lean <= kMostLean; lean += kLeanStep) {
+    Stance tried = plumb;
+    tried.lean = lean;
+    double total = 0.0;
+    tried = MoveToEdges(image, tried, &total);
+    if (total > most) {
+      most = total;
+      best = tried;
+    }
+  }
+  return best;
 }
 
 // The row where the edges end: the lowest of the marked falls of edge
@@ -559,6 +630,7 @@ class StreamTracker::Impl {
                        episode_.stick_width_px,
                        episode_.stick_bottom_y_px,
                        episode_.stream_x_px + shift_px_,
+                       episode_.stream_lean,
                        episode_.pool_y_px};
   }
 
@@ -614,14 +686,17 @@ class StreamTracker::Impl {
     const int width = band->right - band->left;
     if (recording_ && width * factor_ < 0.6 * episode_.stick_width_px) return;
     const int rows = now.image.rows;
+    const Stance stance = FindStance(now.upright, *band);
     const auto end_of = [&](const cv::Mat& image) {
-      return FindEdgeEnd(
-          EdgeProfile(image, band->left, band->right), 0, rows, width);
+      // A camera held askew sees the stick move along itself, but a stick that
+      // is held aslant moves straight up.
+      double total = 0.0;
+      const Stance there =
+          stance.lean == 0.0 ? stance : MoveToEdges(image, stance, &total);
+      return FindEdgeEnd(EdgeProfile(image, there), 0, rows, width);
     };
     const int end_now = end_of(now.upright);
-    if (!StandsAbove(
-            EdgeProfile(now.upright, band->left, band->right), end_now, width))
-      return;
+    if (!StandsAbove(EdgeProfile(now.upright, stance), end_now, width)) return;
     // At rest: the end has not moved for a while.
     for (std::size_t i = ring_.size(); i-- > 0 && now.t_s - ring_[i].t_s < 0.2;)
       if (std::abs(end_of(ring_[i].upright) - end_now) > 2) return;
@@ -648,7 +723,9 @@ class StreamTracker::Impl {
     if (best < 3) return;
     StreamEpisode e;
     e.rest_s = now.t_s;
-    e.stick_center_x_px = 0.5 * (band->left + band->right) * factor_;
+    e.stick_center_x_px =
+        (0.5 * (stance.left + stance.right) + stance.ShiftAt(end_now)) *
+        factor_;
     e.stick_width_px = width * factor_;
     e.stick_bottom_y_px = end_now * factor_;
     e.pool_y_px = pool * factor_;
@@ -742,7 +819,7 @@ class StreamTracker::Impl {
     g.row_height_px =
         std::max(1, (end - g.first_row_px + kStripRows - 1) / kStripRows);
     g.rows = (end - g.first_row_px) / g.row_height_px;
-    episode_.stream_x_px = StreamColumn(frame.luma);
+    FindStream(frame.luma);
     reference_ = StickProfile(frame.luma);
     episode_.edge_width_px = EdgeWidth(reference_);
     shift_px_ = 0.0;
@@ -759,16 +836,27 @@ class StreamTracker::Impl {
     strips_.clear();
   }
 
-  // Column where the stream stands: the strongest narrow upright line under
-  // the stick.
-  double StreamColumn(const cv::Mat& luma) const {
+  // Where the stream falls: the strongest narrow line under the stick, plumb
+  // unless another is plainer.
+  void FindStream(const cv::Mat& luma) {
     // Under the stick, not beside it.
-    const std::vector<float> power = LinePower(luma);
     const auto margin =
         static_cast<std::ptrdiff_t>(2.4 * episode_.stick_width_px);
-    const auto best =
-        std::max_element(power.begin() + margin, power.end() - margin);
-    return LinePowerLeft() + static_cast<double>(best - power.begin());
+    float most = 0.0F;
+    const auto look = [&](double lean) {
+      const std::vector<float> power = LinePower(luma, lean);
+      const auto best =
+          std::max_element(power.begin() + margin, power.end() - margin);
+      if (*best < most) return;
+      most = *best;
+      episode_.stream_x_px =
+          LinePowerLeft() + static_cast<double>(best - power.begin());
+      episode_.stream_lean = lean;
+    };
+    look(0.0);
+    most *= static_cast<float>(kPlainer);
+    for (double lean = -kMostLean; lean <= kMostLean; lean += kLeanStep)
+      look(lean);
   }
 
   int LinePowerLeft() const {
@@ -776,8 +864,9 @@ class StreamTracker::Impl {
                             3.0 * episode_.stick_width_px);
   }
 
-  // Strength of a narrow upright line at each column under the stick.
-  std::vector<float> LinePower(const cv::Mat& luma) const {
+  // Strength of a narrow line that leans this much, by its column at the
+  // stick's end.
+  std::vector<float> LinePower(const cv::Mat& luma, double lean) const {
     const int y0 = static_cast<int>(
         episode_.stick_bottom_y_px +
         0.1 * (episode_.pool_y_px - episode_.stick_bottom_y_px));
@@ -785,13 +874,18 @@ class StreamTracker::Impl {
     const int x0 = LinePowerLeft();
     const int count = static_cast<int>(6.0 * episode_.stick_width_px);
     const int line = LineWidth();
+    const auto aside = [&](int y) {
+      return static_cast<int>(
+          std::lround(lean * (y - episode_.stick_bottom_y_px)));
+    };
+    const int reach = 3 * line + std::abs(aside(y1));
     std::vector<float> power(static_cast<std::size_t>(count), 0.0F);
     for (int i = 0; i < count; ++i) {
       const int x = x0 + i;
-      if (x - 3 * line < 0 || x + 3 * line >= luma.cols) continue;
+      if (x - reach < 0 || x + reach >= luma.cols) continue;
       int sum = 0;
       for (int y = y0; y < y1; y += 2) {
-        const auto* p = luma.ptr<std::uint8_t>(y) + x;
+        const auto* p = luma.ptr<std::uint8_t>(y) + x + aside(y);
         int middle = 0, sides = 0;
         for (int k = -line / 2; k <= line / 2; ++k) {
           middle += 2 * p[k];
@@ -904,7 +998,8 @@ class StreamTracker::Impl {
         t_s - strips_.back().t_s < (t_s - episode_.lift_s) / kSamplesPerEFold)
       return;
     if (strips_.size() % 8 == 0) {
-      const std::vector<float> lines = LinePower(frame.luma);
+      const std::vector<float> lines =
+          LinePower(frame.luma, episode_.stream_lean);
       if (strips_.empty()) first_lines_ = last_lines_ = lines;
       for (std::size_t i = 0; i < lines.size(); ++i)
         last_lines_[i] += 0.4F * (lines[i] - last_lines_[i]);
@@ -919,11 +1014,14 @@ class StreamTracker::Impl {
     for (int r = 0; r < g.rows; ++r) {
       std::fill(sum.begin(), sum.end(), 0);
       for (int k = 0; k < g.row_height_px; ++k) {
-        const auto* p = frame.luma.ptr<std::uint8_t>(g.first_row_px +
-                                                     r * g.row_height_px + k);
+        const int y = g.first_row_px + r * g.row_height_px + k;
+        const int x =
+            x0 + static_cast<int>(std::lround(
+                     episode_.stream_lean * (y - episode_.stick_bottom_y_px)));
+        const auto* p = frame.luma.ptr<std::uint8_t>(y);
         for (int c = 0; c < g.cols; ++c)
           sum[static_cast<std::size_t>(c)] +=
-              p[std::clamp(x0 + c, 0, frame.luma.cols - 1)];
+              p[std::clamp(x + c, 0, frame.luma.cols - 1)];
       }
       for (int c = 0; c < g.cols; ++c)
         strip.pixels[static_cast<std::size_t>(r * g.cols + c)] =

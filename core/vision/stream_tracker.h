@@ -13,7 +13,8 @@ struct StreamPlace {
   double stick_center_x_px = 0.0;
   double stick_width_px = 0.0;
   double stick_bottom_y_px = 0.0;
-  double stream_x_px = 0.0;
+  double stream_x_px = 0.0;  ///< at the stick's end
+  double stream_lean = 0.0;  ///< columns to the right per row down
   double pool_y_px = 0.0;
 };
 

@@ -178,10 +178,14 @@ bool Film(Scene* scene, const Camera& c, int frames, const std::string& path) {
     }
     const double zoom =
         1.0 + c.zoom_per_s * std::max(0.0, middle - c.zoom_from_s);
-    if (dx != 0.0 || dy != 0.0 || zoom != 1.0) {
-      dx += 0.5 * (1.0 - zoom) * (c.size.width - 1);
-      dy += 0.5 * (1.0 - zoom) * (c.size.height - 1);
-      const cv::Matx23d shift(zoom, 0, dx, 0, zoom, dy);
+    if (dx != 0.0 || dy != 0.0 || zoom != 1.0 || c.roll_deg != 0.0) {
+      const double turn = c.roll_deg * CV_PI / 180.0;
+      const double along = zoom * std::cos(turn),
+                   across = zoom * std::sin(turn);
+      const double x = 0.5 * (c.size.width - 1), y = 0.5 * (c.size.height - 1);
+      dx += x - along * x + across * y;
+      dy += y - across * x - along * y;
+      const cv::Matx23d shift(along, -across, dx, across, along, dy);
       cv::warpAffine(
           frame, moved, shift, c.size, cv::INTER_LINEAR, cv::BORDER_REFLECT);
       moved.copyTo(frame);

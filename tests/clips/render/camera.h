@@ -24,6 +24,7 @@ struct Camera {
   double lamp_hz = 100.0;
   double row_readout_s = 0.0;  ///< rolling shutter, first to last row
   double sway_px = 0.0;        ///< hand-held wander
+  double roll_deg = 0.0;       ///< held askew; the scene turns clockwise
   /// A knock: at this time the picture jumps by so many px and stays (< 0:
   /// never).
   double knock_s = -1.0;

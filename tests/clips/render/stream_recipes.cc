@@ -398,7 +398,7 @@ void AddStreamRecipes(std::vector<Recipe>* out) {
 }
 
 void AddRandomStreamRecipes(unsigned seed, int sets, std::vector<Recipe>* out) {
-  Lots lots(seed);
+  Lots lots(seed), askew(seed + 1);
   auto spread = [&](double low, double high) {
     return low * std::pow(high / low, lots.Between(0.0, 1.0));
   };
@@ -471,6 +471,8 @@ void AddRandomStreamRecipes(unsigned seed, int sets, std::vector<Recipe>* out) {
         s.sim.fall_height_mm / (lots.Between(0.33, 0.5) * height_px);
     s.look.pool_px = {lots.Between(0.35, 0.65) * s.camera.size.width,
                       lots.Between(0.72, 0.82) * height_px};
+    s.look.stick_lean = askew.OneOf(0.0, askew.Between(-0.1, 0.1));
+    s.camera.roll_deg = askew.OneOf(0.0, askew.Between(-4.0, 4.0));
     const Palette palette =
         MixPalette(spread(250.0, 900.0),
                    {spread(0.6, 0.9), spread(1.1, 1.5), spread(1.6, 2.8)},

@@ -219,7 +219,8 @@ cv::Rect StreamScene::Region(double) const {
   const double half =
       (records_.empty() ? 12.0
                         : 0.5 * records_[0]->options().stick_width_mm + 6.0) +
-      look_.sway_mm + (records_.size() > 1 ? apart_mm_ : 0.0);
+      look_.sway_mm + (records_.size() > 1 ? apart_mm_ : 0.0) +
+      std::abs(look_.stick_lean) * look_.pool_px.y * look_.mm_per_px;
   const double s = 1.0 / look_.mm_per_px;
   return cv::Rect(static_cast<int>(look_.pool_px.x - half * s),
                   0,
@@ -335,7 +336,7 @@ void StreamScene::DrawStick(double t,
   if (look_.stick == "white") base = FromScreen(238, 238, 235);
   if (look_.stick == "steel") base = FromScreen(150, 154, 160);
   if (look_.stick == "dark") base = FromScreen(52, 48, 46);
-  const double centre = look_.pool_px.x + x_mm * s;
+  const double foot_px = look_.pool_px.y - edge_mm * down;
   const double stop = std::max(edge_mm, 0.0);  // the paint hides the rest
   const int bottom =
       std::min(size_.height - 1,
@@ -343,6 +344,8 @@ void StreamScene::DrawStick(double t,
   for (int y = 0; y <= bottom; ++y) {
     const double h = (look_.pool_px.y - y) / down;
     const double above_edge = h - edge_mm;
+    const double centre =
+        look_.pool_px.x + x_mm * s + look_.stick_lean * (y - foot_px);
     const double ragged =
         0.5 * std::sin(1.3 * x_mm + 0.9) + 0.3 * std::sin(above_edge);
     const bool coated =

@@ -25,6 +25,7 @@ struct StreamLook {
   double mm_per_px = 0.17;
   cv::Point2d pool_px{640, 560};  ///< where the stream lands
   std::string stick = "wood";     ///< wood white steel dark
+  double stick_lean = 0.0;        ///< right per length down
   Light glove = FromScreen(60, 90, 170);
   double grip_above_mm = 55.0;  ///< hand over the wetted part; 0 = out of view
   bool hand_from_right = true;

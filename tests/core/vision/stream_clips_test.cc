@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <fstream>
 #include <nlohmann/json.hpp>
+#include <opencv2/imgproc.hpp>
 #include <optional>
 #include <string>
 #include <vector>
@@ -220,6 +221,33 @@ TEST(StreamClips, DoNotDependOnRateOrLight) {
 
 // What a codec does that spares bits: it sends nothing for the middle of the
 // picture, where the stream is, for the time around the break.
+TEST(StreamClips, ACameraHeldAskewSeesTheSame) {
+  const Clip clip = LoadStreams().front();
+  const auto frames = ReadFrames(kFolder + clip.file);
+  for (const double turn_deg : {-6.0, 3.0}) {
+    SCOPED_TRACE(turn_deg);
+    std::vector<Frame> turned = frames;
+    for (Frame& f : turned) {
+      const cv::Point2f middle(0.5F * static_cast<float>(f.luma.cols),
+                               0.5F * static_cast<float>(f.luma.rows));
+      cv::Mat luma;
+      cv::warpAffine(f.luma,
+                     luma,
+                     cv::getRotationMatrix2D(middle, turn_deg, 1.0),
+                     f.luma.size(),
+                     cv::INTER_LINEAR,
+                     cv::BORDER_REFLECT);
+      f.luma = luma;
+    }
+    const FlowMeasurement m = Measure(turned);
+    ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+    // The stick's edge now leaves the paint corner by corner.
+    EXPECT_NEAR(*m.lift_s, clip.lift_s, 4.0 / clip.fps);
+    EXPECT_GE(*m.break_s, clip.break_from_s - 2.0 / clip.fps);
+    EXPECT_LE(*m.break_s, clip.break_to_s + 2.0 / clip.fps);
+  }
+}
+
 TEST(StreamClips, AStreamNotDrawnAnewWidensTheBreak) {
   const Clip clip = LoadStreams().front();
   auto frames = ReadFrames(kFolder + clip.file);
