@@ -721,6 +721,11 @@ class StreamTracker::Impl {
       }
     }
     if (best < 3) return;
+    // What retreats into the stick's end after the break is no stick: the paint
+    // it is lifted from does not stand in the upper half of the fall.
+    if (recording_ && pool * factor_ < 0.5 * (episode_.stick_bottom_y_px +
+                                              episode_.pool_y_px))
+      return;
     StreamEpisode e;
     e.rest_s = now.t_s;
     e.stick_center_x_px =

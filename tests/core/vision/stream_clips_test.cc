@@ -199,6 +199,41 @@ TEST(StreamClips, RefuseWhatHoldsNoWholeTest) {
 }
 
 // Halving the frame rate or the light does not move the events.
+// After the break a cone of paint as wide as the stick draws back into its end.
+TEST(StreamClips, WhatDrawsBackIntoTheStickIsNoSecondLift) {
+  std::vector<Frame> frames = ReadFrames(kFolder + "stream/lagoon.mp4");
+  StreamTracker tracker;
+  for (const Frame& f : frames) tracker.Add(f);
+  const std::optional<StreamPlace> place = tracker.Place();
+  ASSERT_TRUE(place);
+  const FlowMeasurement plain = MeasureStream(tracker.Finish());
+  ASSERT_EQ(plain.outcome, Outcome::kMeasured) << plain.reason;
+
+  const double from_s = frames.back().TimeS(), back_s = 0.4;
+  const auto step = frames[1].timestamp - frames[0].timestamp;
+  const double half_px = 0.5 * place->stick_width_px;
+  const double cone_px = 0.3 * (place->pool_y_px - place->stick_bottom_y_px);
+  const std::size_t count = frames.size();
+  for (std::size_t k = 0; k < 270; ++k) {
+    Frame f = frames[count - 1 - k % 8];  // with their noise
+    f.timestamp = frames.back().timestamp + step;
+    f.luma = f.luma.clone();
+    const double t_s = f.TimeS() - from_s - 3.2;
+    const double length_px = cone_px * std::clamp(1.0 - t_s / back_s, 0.0, 1.0);
+    for (int y = 0; y < static_cast<int>(length_px); ++y) {
+      const int row = static_cast<int>(place->stick_bottom_y_px) + y;
+      cv::line(f.luma,
+               {static_cast<int>(place->stick_center_x_px - half_px), row},
+               {static_cast<int>(place->stick_center_x_px + half_px), row},
+               20);
+    }
+    frames.push_back(f);
+  }
+  const FlowMeasurement m = Measure(frames);
+  ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+  EXPECT_NEAR(*m.break_s, *plain.break_s, 0.05);
+}
+
 TEST(StreamClips, DoNotDependOnRateOrLight) {
   const auto clips = LoadStreams();
   const Clip& clip = clips.front();
