@@ -144,10 +144,10 @@ void PushSet(const LevelShot& plan,
 }
 
 /// A set whose scene, camera and paints are drawn by lot.
-void PushWideSet(unsigned seed, std::vector<Recipe>* out) {
-  Lots lots(2000 + seed);
+void PushRandomSet(unsigned seed, int i, std::vector<Recipe>* out) {
+  Lots lots(1000 * seed + static_cast<unsigned>(i));
   LevelShot s;
-  s.set = "level-wide-" + std::to_string(seed);
+  s.set = "level-random-" + std::to_string(seed) + "-" + std::to_string(i);
   s.quick = false;
   s.relief.depth_mm = lots.Between(3.5, 14.0);
   s.path.kind = lots.OneOf("line", "zigzag", "ring", "spiral", "drop");
@@ -184,7 +184,7 @@ void PushWideSet(unsigned seed, std::vector<Recipe>* out) {
                   lots.Between(10.0, 50.0),
                   lots.Between(0.1, 0.4)};
   s.look.seed = lots.Seed();
-  if (seed % 3 == 0) s.look.other_cup_px = {60.0, 70.0};
+  if (i % 3 == 0) s.look.other_cup_px = {60.0, 70.0};
   s.camera.fps = lots.OneOf(25.0, 30.0, 30.0, 60.0);
   s.camera.blur_samples = 1;
   s.camera.noise = lots.Between(2.0, 8.0);
@@ -199,17 +199,15 @@ void PushWideSet(unsigned seed, std::vector<Recipe>* out) {
       testing::LevellingRate(k, 1000.0, 1200.0, 0.0325, s.relief.depth_mm);
   const double nu = 1000.0 * rate * lots.Between(0.35, 1.0);
   const double low = lots.Between(0.55, 0.95), high = lots.Between(1.1, 3.3);
-  PushSet(s,
-          MixPalette(nu, {low, high}, 80 + seed),
-          {lots.Colour(30, 230), lots.Colour(20, 240), lots.Colour(20, 240)},
-          90 + seed,
-          out);
+  const Palette palette = MixPalette(nu, {low, high}, lots.Seed());
+  const std::vector<Light> colours{
+      lots.Colour(30, 230), lots.Colour(20, 240), lots.Colour(20, 240)};
+  PushSet(s, palette, colours, lots.Seed(), out);
 }
 
 }  // namespace
 
 void AddLevelRecipes(std::vector<Recipe>* out) {
-  for (unsigned seed = 1; seed <= 12; ++seed) PushWideSet(seed, out);
   {
     // Paper cup from 42 degrees above, zigzag off a stick, two lamps.
     LevelShot s;
@@ -491,6 +489,10 @@ void AddLevelRecipes(std::vector<Recipe>* out) {
     s.camera.knock_px = {30, 24};
     Push(s, out);
   }
+}
+
+void AddRandomLevelRecipes(unsigned seed, int sets, std::vector<Recipe>* out) {
+  for (int i = 0; i < sets; ++i) PushRandomSet(seed, i, out);
 }
 
 }  // namespace flowkin::clips

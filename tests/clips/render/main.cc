@@ -1,5 +1,5 @@
 // Renders clips of the three tests with known truth into a folder:
-//   flowkin_render_clips OUT [--only TEXT] [--quick] [--list]
+//   flowkin_render_clips OUT [--only TEXT] [--quick] [--list] [--random SEED]
 // Clips that are there already are kept (use --again to make them anew).
 #include <sys/resource.h>
 
@@ -97,9 +97,10 @@ int main(int argc, char** argv) {
   app.add_option("--only", only, "only files or sets holding this text");
   app.add_flag("--quick", quick, "one set of each test and every mishap");
   app.add_flag("--list", list, "name them, make none");
-  app.add_option("--random",
-                 random_seed,
-                 "streams drawn at random with this seed, instead");
+  app.add_option(
+      "--random",
+      random_seed,
+      "ten sets of each test drawn at random with this seed, instead");
   app.add_flag("--again", again, "make clips anew that are there");
   CLI11_PARSE(app, argc, argv);
   cv::setNumThreads(1);
@@ -107,6 +108,8 @@ int main(int argc, char** argv) {
 
   std::vector<Recipe> recipes;
   if (random_seed > 0) {
+    AddRandomPuddleRecipes(random_seed, 10, &recipes);
+    AddRandomLevelRecipes(random_seed, 10, &recipes);
     AddRandomStreamRecipes(random_seed, 10, &recipes);
   } else {
     AddPuddleRecipes(&recipes);

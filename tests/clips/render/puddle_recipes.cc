@@ -110,10 +110,10 @@ void PushSet(const PuddleShot& plan,
 }
 
 /// A set whose scene, camera and paints are drawn by lot.
-void PushWideSet(unsigned seed, std::vector<Recipe>* out) {
-  Lots lots(1000 + seed);
+void PushRandomSet(unsigned seed, int i, std::vector<Recipe>* out) {
+  Lots lots(1000 * seed + static_cast<unsigned>(i));
   PuddleShot s;
-  s.set = "puddle-wide-" + std::to_string(seed);
+  s.set = "puddle-random-" + std::to_string(seed) + "-" + std::to_string(i);
   s.quick = false;
   s.spread.volume_ml = lots.Between(1.5, 8.0);
   s.spread.pour_s = lots.Between(0.6, 2.5);
@@ -155,19 +155,18 @@ void PushWideSet(unsigned seed, std::vector<Recipe>* out) {
   s.look.pourer = lots.OneOf("cup", "syringe");
   s.look.seed = lots.Seed();
   s.film_s = lots.Between(7.0, 12.0);
-  if (seed % 3 == 0) s.look.other_cup_mm = {-46, lots.Between(-20, 20)};
+  if (i % 3 == 0) s.look.other_cup_mm = {-46, lots.Between(-20, 20)};
   const double low = lots.Between(0.55, 0.95), high = lots.Between(1.1, 3.3);
-  PushSet(s,
-          MixPalette(lots.Between(300.0, 1500.0), {low, high}, 50 + seed),
-          {lots.Colour(30, 230), lots.Colour(20, 240), lots.Colour(20, 240)},
-          70 + seed,
-          out);
+  const double nu = lots.Between(300.0, 1500.0);
+  const Palette palette = MixPalette(nu, {low, high}, lots.Seed());
+  const std::vector<Light> colours{
+      lots.Colour(30, 230), lots.Colour(20, 240), lots.Colour(20, 240)};
+  PushSet(s, palette, colours, lots.Seed(), out);
 }
 
 }  // namespace
 
 void AddPuddleRecipes(std::vector<Recipe>* out) {
-  for (unsigned seed = 1; seed <= 12; ++seed) PushWideSet(seed, out);
   {
     // White glazed tile, no ruler, scale given, poured from a small cup.
     PuddleShot s;
@@ -441,6 +440,10 @@ void AddPuddleRecipes(std::vector<Recipe>* out) {
     s.look.paint = FromScreen(219, 215, 206);
     Push(s, out);
   }
+}
+
+void AddRandomPuddleRecipes(unsigned seed, int sets, std::vector<Recipe>* out) {
+  for (int i = 0; i < sets; ++i) PushRandomSet(seed, i, out);
 }
 
 }  // namespace flowkin::clips

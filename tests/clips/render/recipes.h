@@ -40,8 +40,10 @@ Palette MixPalette(double base_nu_mm2_s,
 void AddPuddleRecipes(std::vector<Recipe>* out);
 void AddLevelRecipes(std::vector<Recipe>* out);
 void AddStreamRecipes(std::vector<Recipe>* out);
-/// Sets drawn at random: sticks, falls, colours, grounds, lamps and cameras as
+/// Sets drawn at random: tools, amounts, colours, grounds, lamps and cameras as
 /// benches have them. For looking for what has not been thought of.
+void AddRandomPuddleRecipes(unsigned seed, int sets, std::vector<Recipe>* out);
+void AddRandomLevelRecipes(unsigned seed, int sets, std::vector<Recipe>* out);
 void AddRandomStreamRecipes(unsigned seed, int sets, std::vector<Recipe>* out);
 
 struct Camera;
