@@ -275,6 +275,10 @@ namespace {
         "engine",
         "The ribbon does not fade steadily: keep hands and shadows out of the "
         "picture, use more light, and film it again."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "The ribbon fades within a few pictures and too unevenly for them: "
+        "film at 60 pictures a second or more, or in slow motion."),
     QT_TRANSLATE_NOOP("engine",
                       "The ribbon is gone within a few pictures: this paint is "
                       "too thin for the level test at this frame rate, use the "

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <numeric>
@@ -36,9 +37,12 @@ double MedianOf(std::vector<double> v) {
   return *mid;
 }
 
-/// First time the curve has fallen to 1/e of `start`, s; 0 if never.
-double FallTime(const FlowCurve& c, double start) {
-  const double level = start * std::exp(-1.0);
+/// ln of the shares of the start at which the times of the curves' falls are
+/// compared, so that curves of unlike bend give themselves away.
+constexpr std::array kFallLevels{-0.4, -0.7, -1.0, -1.4};
+
+/// First time the curve has fallen to `level`, s; 0 if never.
+double FallTime(const FlowCurve& c, double level) {
   for (std::size_t k = 1; k < c.t_s.size(); ++k) {
     if (c.value[k] > level) continue;
     const double drop = c.value[k - 1] - c.value[k];
@@ -333,27 +337,39 @@ DecayAlignment AlignDecays(const std::vector<FlowCurve>& curves,
   const double m = static_cast<double>(used.size());
   // A dark paint shows the lamp's mirror image, a pale one its own shade; where
   // these fade by different laws no stretch lays one curve over the other. Then
-  // the fall to 1/e and the clock, which is free of the start, disagree, and
-  // that much of the ratio is doubtful.
-  std::vector<double> unlike(n, 0.0);
-  double mean_unlike = 0.0;
-  for (std::size_t i : used) {
-    const double fall = FallTime(curves[i], start[i]);
-    if (fall > 0.0) unlike[i] = std::log(fall) - ln_clock[i];
-    mean_unlike += unlike[i] / m;
+  // the times of the falls and the clock, which is free of the start, disagree,
+  // and that much of the ratio is doubtful.
+  std::vector<double> other_law(n, 0.0);
+  for (const double level : kFallLevels) {
+    std::vector<double> unlike(n, 0.0);
+    std::vector<std::size_t> fallen;
+    double mean_unlike = 0.0;
+    for (std::size_t i : used) {
+      const double fall = FallTime(curves[i], start[i] * std::exp(level));
+      if (!(fall > 0.0)) continue;
+      unlike[i] = std::log(fall) - ln_clock[i];
+      mean_unlike += unlike[i];
+      fallen.push_back(i);
+    }
+    mean_unlike /= std::max(1.0, static_cast<double>(fallen.size()));
+    for (std::size_t i : fallen) {
+      const double apart = (unlike[i] - mean_unlike) * std::sqrt(0.5 * m);
+      // Highlights that saturate at the start explain some of it, and so does
+      // the time between two pictures.
+      const double saturated = options.start_sd / level;
+      const double late = 0.5 * step_s[i] / std::exp(unlike[i] + ln_clock[i]);
+      const double rest = apart * apart - saturated * saturated - late * late;
+      other_law[i] = std::max(other_law[i], std::sqrt(std::max(0.0, rest)));
+    }
   }
   for (std::size_t i : used) {
     result.ln_clock[i].value = ln_clock[i];
-    const double apart = (unlike[i] - mean_unlike) * std::sqrt(0.5 * m);
-    // Highlights that saturate at the start explain some of it.
-    const double other_law = std::sqrt(
-        std::max(0.0, apart * apart - options.start_sd * options.start_sd));
     // The tail's shape is common to all: repeats do not average this out.
     const double cut_short =
         kFlatShortens * (left[i] - mean_left) * std::sqrt(0.5 * m);
     result.ln_clock[i].sd = std::sqrt(
         kKnotsPerError * variance[i] * (m > 1.0 ? m / (m - 1.0) : 1.0) +
-        cut_short * cut_short + other_law * other_law);
+        cut_short * cut_short + other_law[i] * other_law[i]);
     result.ln_clock[i].degrees_of_freedom = (dof + kPriorBins) / kKnotsPerError;
   }
   for (int k = 0; k < kKnots; ++k) {

@@ -25,6 +25,13 @@ constexpr double kLargestJump = 0.04;
 constexpr double kMostUnlike = 0.5;
 /// Edges as soft as a fifteenth of the picture's range per reduced pixel.
 constexpr double kLeastSharpness = 0.07;
+/// A contrast that climbs again by this share of its start was disturbed.
+constexpr double kMostRise = 0.3;
+/// Pictures per decay time below which its eight bins hold one or two each.
+constexpr double kFewPictures = 16.0;
+constexpr const char* kHardlySeen =
+    "The ribbon can hardly be seen: let a lamp or window mirror in the paint, "
+    "or come closer, and film it again.";
 
 FlowMeasurement Refused(std::string reason) {
   FlowMeasurement m;
@@ -34,19 +41,24 @@ FlowMeasurement Refused(std::string reason) {
   return m;
 }
 
-/// Largest climb of the contrast after a low, as a share of its start.
-double LargestRise(const std::vector<double>& value) {
+struct Swing {
+  double rise = 0.0;  ///< largest climb of the contrast after a low
+  double low = 0.0;   ///< least contrast; both as shares of its start
+};
+
+Swing LargestSwing(const std::vector<double>& value) {
+  Swing s;
   double low = 1e300;
-  double rise = 0.0;
   for (std::size_t i = 2; i < value.size(); ++i) {
     // Middle of three, so that one odd picture is no climb.
     const double v =
         std::max(std::min(value[i - 2], value[i - 1]),
                  std::min(std::max(value[i - 2], value[i - 1]), value[i]));
     low = std::min(low, v);
-    rise = std::max(rise, v - low);
+    s.rise = std::max(s.rise, v - low);
   }
-  return rise;
+  s.low = low;
+  return s;
 }
 
 /// Scatter of the slope of ln(relief) in the window of the decay time, from
@@ -177,9 +189,7 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
   }
   const double start = track.start_contrast;
   if (!(start > 0.0) || start < 4.0 * curve.sd.front() || start < 0.4) {
-    return Refused(
-        "The ribbon can hardly be seen: let a lamp or window mirror in the "
-        "paint, or come closer, and film it again.");
+    return Refused(kHardlySeen);
   }
   for (std::size_t i = 0; i < curve.t_s.size(); ++i) {
     curve.value[i] /= start;
@@ -195,13 +205,15 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
         "The laying of the ribbon is not in the clip: start filming before it "
         "and keep on until the surface is smooth again.");
   }
-  for (std::size_t i = 1; i < track.bursts.size(); ++i) {
-    const ReliefBurst& b = track.bursts[i];
-    if (b.end_s - b.start_s > kLongBurst_s && b.peak > 0.35 * strongest) {
-      return Refused(
-          "More than one ribbon was laid, or something stirred or crossed the "
-          "paint after it: film one ribbon per clip and leave it alone.");
-    }
+  // What is over as soon as a drip is the stick coming in or a drop, no ribbon.
+  const auto layings = std::count_if(
+      track.bursts.begin(), track.bursts.end(), [&](const ReliefBurst& b) {
+        return b.end_s - b.start_s > kLongBurst_s && b.peak > 0.35 * strongest;
+      });
+  if (layings > 1) {
+    return Refused(
+        "More than one ribbon was laid, or something stirred or crossed the "
+        "paint after it: film one ribbon per clip and leave it alone.");
   }
   if (track.bursts.size() > 1) {
     m.warnings.push_back(
@@ -224,7 +236,12 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
         "lay one short ribbon, without stirring, or use the puddle test for "
         "paint this thin.");
   };
-  if (LargestRise(curve.value) > 0.3) {
+  const Swing swing = LargestSwing(curve.value);
+  if (swing.rise > kMostRise && -swing.low > kMostRise / 3.0) {
+    // No relief is below zero: what climbs is the error, not the surface.
+    return Refused(kHardlySeen);
+  }
+  if (swing.rise > kMostRise) {
     if (laid_over(kUnevenLayingClocks)) return too_thin();
     return Refused(
         "The surface was disturbed while it levelled (a hand, a second "
@@ -273,6 +290,11 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
   const double slope_sd = SlopeRelativeSd(curve, clock_s);
   if (slope_sd > 0.2) {
     if (laid_over(kUnevenLayingClocks)) return too_thin();
+    if (clock_s < kFewPictures * track.frame_interval_s) {
+      return Refused(
+          "The ribbon fades within a few pictures and too unevenly for them: "
+          "film at 60 pictures a second or more, or in slow motion.");
+    }
     return Refused(
         "The ribbon does not fade steadily: keep hands and shadows out of the "
         "picture, use more light, and film it again.");

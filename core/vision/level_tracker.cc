@@ -584,6 +584,9 @@ struct LevelTracker::Impl {
   int num_frames = 0;
   double last_t_s = 0.0;
   std::vector<double> motion;  ///< per pair of pictures, inside the outline
+  /// Nothing moved inside the outline before; a stick that comes in slowly
+  /// does so long before the first burst.
+  double untouched_to_s = 0.0;
   std::vector<double> whole_motion;     ///< per pair of pictures, anywhere
   double smooth_noise = 0.0;            ///< sd of a pixel of Smooth()
   mutable std::vector<cv::Mat> smooth;  ///< see Smooth()
@@ -865,8 +868,13 @@ void LevelTracker::Impl::FindBursts(const std::vector<int>& pixels,
   std::vector<double> sorted(motion.begin(), motion.end() - 2);
   const double high = ThirdLargest(sorted);
   const double quiet = Quantile(sorted, 0.25);
-  const double threshold = std::max({0.3 * high, 2.5 * quiet, 3.0});
+  const double noise = std::max(2.5 * quiet, 3.0);
+  const double threshold = std::max(0.3 * high, noise);
+  untouched_to_s = last_t_s;
   for (std::size_t i = 0; i + 2 < n; ++i) {
+    if (motion[i] > noise) {
+      untouched_to_s = std::min(untouched_to_s, pictures[i].t_s);
+    }
     if (motion[i] < threshold) continue;
     const double start = pictures[i].t_s;
     const double end = 0.5 * (pictures[i].t_s + pictures[i + 1].t_s);
@@ -1049,10 +1057,9 @@ void LevelTracker::Impl::MeasureDecay(const std::vector<int>& pixels,
   // Is the surface as flat as before the laying?
   std::size_t quiet_end = 0;
   if (!track->bursts.empty()) {
-    while (quiet_end < n &&
-           pictures[quiet_end].t_s < track->bursts.front().start_s - 0.1) {
-      ++quiet_end;
-    }
+    const double quiet_to_s =
+        std::min(untouched_to_s, track->bursts.front().start_s) - 0.1;
+    while (quiet_end < n && pictures[quiet_end].t_s < quiet_to_s) ++quiet_end;
   }
   if (quiet_end >= 4) {
     track->change_before = SlowChange(pixels, 0, quiet_end);

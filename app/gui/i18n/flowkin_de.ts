@@ -2114,6 +2114,10 @@
             <translation>Das Band verläuft nicht gleichmäßig: Hände und Schatten aus dem Bild, mehr Licht, wieder filmen.</translation>
         </message>
         <message>
+            <source>The ribbon fades within a few pictures and too unevenly for them: film at 60 pictures a second or more, or in slow motion.</source>
+            <translation>Das Band verläuft in wenigen Bildern und dafür zu ungleichmäßig: mit 60 Bildern je Sekunde oder mehr oder in Zeitlupe filmen.</translation>
+        </message>
+        <message>
             <source>The ribbon is gone within a few pictures: this paint is too thin for the level test at this frame rate, use the puddle test or slow motion.</source>
             <translation>Das Band ist nach wenigen Bildern weg: für diese Bildrate ist die Farbe zu dünn, Pfütze oder Zeitlupe nehmen.</translation>
         </message>

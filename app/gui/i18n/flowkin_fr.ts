@@ -2114,6 +2114,10 @@
             <translation>Le ruban ne s’efface pas régulièrement : ni mains ni ombres dans l’image, plus de lumière, refilmer.</translation>
         </message>
         <message>
+            <source>The ribbon fades within a few pictures and too unevenly for them: film at 60 pictures a second or more, or in slow motion.</source>
+            <translation>Le ruban s’efface en quelques images, et trop irrégulièrement pour elles : filmer à 60 images par seconde ou plus, ou au ralenti.</translation>
+        </message>
+        <message>
             <source>The ribbon is gone within a few pictures: this paint is too thin for the level test at this frame rate, use the puddle test or slow motion.</source>
             <translation>Le ruban disparaît en quelques images : peinture trop liquide à cette cadence, prendre la flaque ou le ralenti.</translation>
         </message>

@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <sstream>
 #include <string>
@@ -127,6 +128,25 @@ const Mishap kMishaps[] = {
     {"Unseen",
      [](ReliefTrack& t) { t.start_contrast = 0.1; },
      "hardly be seen"},
+    // Relief is never below zero, so this climb is no surface that moved.
+    {"BelowZero",
+     [](ReliefTrack& t) {
+       for (auto& s : t.samples) {
+         if (s.t_s > 3.0) s.contrast += 5.0 * std::sin(9.0 * s.t_s);
+       }
+     },
+     "hardly be seen"},
+    // A clock of 0.5 s in 10 pictures; a highlight that stands, then goes.
+    {"RaggedAndFast",
+     [](ReliefTrack& t) {
+       t.frame_interval_s = 0.05;
+       for (auto& s : t.samples) {
+         if (s.t_s < kLaid_s) continue;
+         const double late_s = std::max(0.0, s.t_s - kLaid_s - 0.5);
+         s.contrast = 20.0 * std::exp(-20.0 * late_s);
+       }
+     },
+     "60 pictures"},
     {"Disturbed",
      [](ReliefTrack& t) {
        for (auto& s : t.samples) {
@@ -151,6 +171,14 @@ TEST(MeasureLevel, RefusesWithAReason) {
 TEST(MeasureLevel, WarnsOfALateDrip) {
   ReliefTrack track = GoodTrack();
   track.bursts = {{0.5, 1.4, 60.0}, {1.95, kLaid_s, 40.0}};
+  const FlowMeasurement m = MeasureLevel(track);
+  ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+  EXPECT_EQ(m.warnings.size(), 1U);
+}
+
+TEST(MeasureLevel, AStickThatComesInIsNoRibbon) {
+  ReliefTrack track = GoodTrack();
+  track.bursts.insert(track.bursts.begin(), {0.5, 0.55, 70.0});
   const FlowMeasurement m = MeasureLevel(track);
   ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
   EXPECT_EQ(m.warnings.size(), 1U);
