@@ -221,11 +221,7 @@ QVariant BenchBoard::data(const QModelIndex& index, int role) const {
     case kVerdictWord:
       return Wording::Verdict(cup);
     case kRatio:
-      if (!compared) return QString();
-      return tr("%1 (%2 to %3)")
-          .arg(Formats::Ratio(cup.comparison->ratio.Ratio()),
-               Formats::Ratio(cup.comparison->interval.low),
-               Formats::Ratio(cup.comparison->interval.high));
+      return Wording::Ratio(cup);
     case kAt:
       return compared ? Place(cup.comparison->ratio.Ratio(), target) : -1.0;
     case kLow:
@@ -257,11 +253,14 @@ QVariant BenchBoard::data(const QModelIndex& index, int role) const {
       return Words().Step(cup);
     case kIsNext:
       return board_.next_cup == cup.id;
-    case kSpoken:
-      return tr("%1, %2, %3")
-          .arg(Text(cup.details.label),
-               Wording::Verdict(cup),
-               Words().Step(cup));
+    case kSpoken: {
+      QStringList parts{Text(cup.details.label),
+                        Wording::Verdict(cup),
+                        Wording::Ratio(cup),
+                        Words().Step(cup)};
+      parts.removeAll(QString());
+      return parts.join(QStringLiteral(", "));
+    }
     default:
       return {};
   }

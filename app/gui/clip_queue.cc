@@ -2,11 +2,16 @@
 
 #include <QDir>
 #include <QFileInfo>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
 #include <QMetaObject>
+#include <QSaveFile>
 #include <algorithm>
 #include <cmath>
 #include <utility>
 
+#include "app/gui/convert.h"
 #include "app/usecases/filmed_test.h"
 
 namespace flowkin {
@@ -20,6 +25,12 @@ constexpr double kProgressStep = 0.01;
 
 QStringList VideoPatterns() {
   return {"*.mp4", "*.mov", "*.m4v", "*.mkv", "*.avi", "*.webm", "*.3gp"};
+}
+
+/// 0 stream, 1 level, 2 puddle.
+TestKind KindAt(int place) {
+  return static_cast<TestKind>(
+      std::clamp(place, 0, static_cast<int>(TestKind::kPuddle)));
 }
 
 }  // namespace
@@ -64,8 +75,11 @@ ClipQueue::ClipQueue(BenchBoard* board,
     settle_.start();
   });
   connect(board_, &BenchBoard::changed, this, [this] {
+    RecordOpen();
     if (!clips_.empty()) emit dataChanged(index(0), index(rowCount() - 1));
   });
+  opened_ = board_->State().session;
+  TakeUpOpen();
 }
 
 ClipQueue::~ClipQueue() {
@@ -105,7 +119,8 @@ QHash<int, QByteArray> ClipQueue::roleNames() const {
           {kState, "clipState"},
           {kStateWord, "stateWord"},
           {kProgress, "progress"},
-          {kResult, "result"}};
+          {kResult, "result"},
+          {kOpen, "open"}};
 }
 
 QVariant ClipQueue::data(const QModelIndex& index, int role) const {
@@ -115,9 +130,10 @@ QVariant ClipQueue::data(const QModelIndex& index, int role) const {
     case kFile:
       return QFileInfo(clip.path).fileName();
     case kCupRow: {
-      if (!clip.cup) return -1;
+      const std::optional<CupId> cup = CupOf(clip);
+      if (!cup) return -1;
       for (int row = 0; row < board_->rowCount(); ++row) {
-        if (board_->CupAt(row) == clip.cup) return row;
+        if (board_->CupAt(row) == cup) return row;
       }
       return -1;
     }
@@ -144,7 +160,10 @@ QVariant ClipQueue::data(const QModelIndex& index, int role) const {
         case State::kMeasuring:
           return tr("measuring");
         case State::kMeasured:
-          return clip.recorded ? tr("measured") : tr("measured – whose is it?");
+          if (clip.recorded) return tr("measured");
+          return clip.cup && !CupOf(clip)
+                     ? tr("measured – its session is not open")
+                     : tr("measured – whose is it?");
         case State::kRefused:
           return tr("no answer");
         case State::kFailed:
@@ -157,6 +176,8 @@ QVariant ClipQueue::data(const QModelIndex& index, int role) const {
       return clip.progress;
     case kResult:
       return clip.news.Sentence();
+    case kOpen:
+      return Open(clip);
     default:
       return {};
   }
@@ -181,8 +202,7 @@ QString ClipQueue::summary() const {
 
 void ClipQueue::add(const QList<QUrl>& files, int cup_row, int test) {
   MeasureClipOptions options;
-  options.test.kind = static_cast<TestKind>(
-      std::clamp(test, 0, static_cast<int>(TestKind::kPuddle)));
+  options.test.kind = KindAt(test);
   for (const QUrl& url : files) {
     const QString path = url.isLocalFile() ? url.toLocalFile() : url.toString();
     if (QFileInfo(path).isDir()) {
@@ -201,10 +221,17 @@ void ClipQueue::Add(const QString& path,
                     std::optional<CupId> cup,
                     const MeasureClipOptions& options) {
   Clip clip;
-  clip.id = next_id_++;
   clip.path = path;
   clip.cup = cup;
+  clip.session = board_->State().session;
   clip.options = options;
+  Enqueue(std::move(clip));
+  KeepOpen();
+  emit changed();
+}
+
+void ClipQueue::Enqueue(Clip clip) {
+  clip.id = next_id_++;
   // One decoder thread leaves the other core to the camera and the window.
   clip.options.decoder_threads = 1;
   beginInsertRows({}, rowCount(), rowCount());
@@ -214,10 +241,9 @@ void ClipQueue::Add(const QString& path,
   stops_[clip.id] = stop;
   {
     const std::lock_guard lock(mutex_);
-    jobs_.push_back({clip.id, path.toStdString(), clip.options, stop});
+    jobs_.push_back({clip.id, clip.path.toStdString(), clip.options, stop});
   }
   wake_.notify_one();
-  emit changed();
 }
 
 void ClipQueue::Work(std::stop_token stop) {
@@ -282,7 +308,7 @@ void ClipQueue::Finished(int id, Result<MeasuredClip> measured) {
   if (!measured) {
     clip->state = State::kFailed;
     clip->news.refused = measured.error().message;
-    emit recorded(clip->news, CupName(*clip));
+    emit recorded(clip->news, CupOf(*clip));
   } else {
     const FlowMeasurement& test = measured->measurement;
     clip->test = ToFilmedTest(*measured, clip->options);
@@ -296,28 +322,94 @@ void ClipQueue::Finished(int id, Result<MeasuredClip> measured) {
     TryRecord(*clip);
   }
   Announce(id);
+  KeepOpen();
   emit changed();
 }
 
 void ClipQueue::TryRecord(Clip& clip) {
-  if (clip.recorded || !clip.test || !clip.cup) return;
-  clip.recorded = board_->Record(*clip.cup, *clip.test);
+  const std::optional<CupId> cup = CupOf(clip);
+  if (recording_ || clip.recorded || !clip.test || !cup) return;
+  recording_ = true;
+  clip.recorded = board_->Record(*cup, *clip.test);
+  recording_ = false;
   clip.news.refused = clip.recorded ? clip.test->measurement.reason
                                     : board_->trouble().toStdString();
-  emit recorded(clip.news, CupName(clip));
+  emit recorded(clip.news, cup);
 }
 
-QString ClipQueue::CupName(const Clip& clip) const {
-  const BoardCup* cup = clip.cup ? board_->FindCup(*clip.cup) : nullptr;
-  return cup != nullptr ? QString::fromStdString(cup->details.label)
-                        : QString();
+/// Another session may be open now, the one that some clips waited for.
+void ClipQueue::RecordOpen() {
+  const SessionId session = board_->State().session;
+  if (session == opened_) return;
+  opened_ = session;
+  for (Clip& clip : clips_) TryRecord(clip);
+  KeepOpen();
+}
+
+std::optional<CupId> ClipQueue::CupOf(const Clip& clip) const {
+  const bool here = clip.session == board_->State().session;
+  return here ? clip.cup : std::nullopt;
+}
+
+bool ClipQueue::Open(const Clip& clip) {
+  return !clip.recorded && clip.state != State::kFailed &&
+         clip.state != State::kStopped;
+}
+
+QString ClipQueue::OpenFile() const {
+  const Bench* bench = board_->bench();
+  return bench != nullptr ? Text(bench->store_path()) + ".clips" : QString();
+}
+
+/// Written at once, or a power cut would lose it.
+void ClipQueue::KeepOpen() const {
+  const QString path = OpenFile();
+  if (path.isEmpty()) return;
+  QJsonArray open;
+  for (const Clip& clip : clips_) {
+    if (!Open(clip)) continue;
+    QJsonObject each{{"path", clip.path},
+                     {"test", static_cast<int>(clip.options.test.kind)}};
+    if (clip.cup) {
+      each["session"] = static_cast<qint64>(clip.session);
+      each["cup"] = static_cast<qint64>(*clip.cup);
+    }
+    open << each;
+  }
+  if (open.isEmpty()) {
+    QFile::remove(path);
+    return;
+  }
+  QSaveFile file(path);
+  if (!file.open(QIODevice::WriteOnly)) return;
+  file.write(QJsonDocument(open).toJson());
+  file.commit();
+}
+
+void ClipQueue::TakeUpOpen() {
+  QFile file(OpenFile());
+  if (!file.open(QIODevice::ReadOnly)) return;
+  const QJsonArray open = QJsonDocument::fromJson(file.readAll()).array();
+  file.close();
+  for (const QJsonValue& each : open) {
+    const QString path = each["path"].toString();
+    if (!QFileInfo::exists(path)) continue;
+    Clip clip;
+    clip.path = path;
+    clip.options.test.kind = KindAt(each["test"].toInt());
+    if (each["cup"].isDouble()) {
+      clip.cup = each["cup"].toInteger();
+      clip.session = each["session"].toInteger();
+    }
+    Enqueue(std::move(clip));
+  }
 }
 
 int ClipQueue::Pending(CupId cup) const {
   return static_cast<int>(
       std::count_if(clips_.begin(), clips_.end(), [&](const Clip& clip) {
-        return clip.cup == cup && (clip.state == State::kWaiting ||
-                                   clip.state == State::kMeasuring);
+        return CupOf(clip) == cup && (clip.state == State::kWaiting ||
+                                      clip.state == State::kMeasuring);
       }));
 }
 
@@ -326,8 +418,10 @@ void ClipQueue::assign(int row, int cup_row) {
   Clip& clip = clips_[static_cast<std::size_t>(row)];
   if (clip.recorded) return;
   clip.cup = board_->CupAt(cup_row);
+  clip.session = board_->State().session;
   TryRecord(clip);
   Announce(clip.id);
+  KeepOpen();
   emit changed();
 }
 
@@ -339,6 +433,7 @@ void ClipQueue::cancel(int row) {
   if (stops_.contains(clip.id)) stops_[clip.id].request_stop();
   stops_.remove(clip.id);
   Announce(clip.id);
+  KeepOpen();
   emit changed();
 }
 

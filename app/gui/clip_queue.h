@@ -31,7 +31,8 @@ struct FilmNews {
 
 /// Clips on their way onto the bench: dropped, chosen or come in from a watched
 /// folder, measured one after the other in a thread of its own, and recorded
-/// with the cup they belong to.
+/// with the cup they belong to. What is not on the bench yet is kept in a file
+/// beside the store and taken up again when the window is opened again.
 class ClipQueue : public QAbstractListModel {
   Q_OBJECT
   QML_ELEMENT
@@ -48,6 +49,7 @@ class ClipQueue : public QAbstractListModel {
     kStateWord,
     kProgress,  ///< 0 to 1
     kResult,
+    kOpen,  ///< it can still be given to a cup
   };
 
   explicit ClipQueue(BenchBoard* board,
@@ -81,7 +83,7 @@ class ClipQueue : public QAbstractListModel {
  signals:
   void changed();
   /// A film was recorded, or could not be.
-  void recorded(const flowkin::FilmNews& news, const QString& cup);
+  void recorded(const flowkin::FilmNews& news, std::optional<CupId> cup);
 
  private:
   enum class State {
@@ -96,6 +98,7 @@ class ClipQueue : public QAbstractListModel {
     int id = 0;
     QString path;
     std::optional<CupId> cup;
+    SessionId session = 0;  ///< that of `cup`
     MeasureClipOptions options;
     State state = State::kWaiting;
     double progress = 0.0;
@@ -114,8 +117,15 @@ class ClipQueue : public QAbstractListModel {
   void Progress(int id, double share);
   void Finished(int id, Result<MeasuredClip> measured);
   void TryRecord(Clip& clip);
+  void RecordOpen();
+  /// Its cup, where it stands on the open bench.
+  std::optional<CupId> CupOf(const Clip& clip) const;
   Clip* Find(int id);
-  QString CupName(const Clip& clip) const;
+  void Enqueue(Clip clip);
+  static bool Open(const Clip& clip);
+  QString OpenFile() const;
+  void KeepOpen() const;
+  void TakeUpOpen();
   void Announce(int id);
   void LookIntoFolder();
 
@@ -123,6 +133,8 @@ class ClipQueue : public QAbstractListModel {
   Preferences* preferences_;
   std::vector<Clip> clips_;
   int next_id_ = 1;
+  bool recording_ = false;
+  SessionId opened_ = 0;
   QMap<int, std::stop_source> stops_;
 
   QFileSystemWatcher folder_;

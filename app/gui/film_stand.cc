@@ -50,7 +50,7 @@ FilmStand::FilmStand(const QString& films,
   connect(clips_,
           &ClipQueue::recorded,
           this,
-          [this](const FilmNews& news, const QString& cup) {
+          [this](const FilmNews& news, std::optional<CupId> cup) {
             heard_ = news;
             heard_of_ = cup;
             shelf_full_ = false;
@@ -336,10 +336,16 @@ QString FilmStand::result() const {
   if (shelf_full_) {
     return tr("The folder of films is full; close old sessions.");
   }
+  const BoardCup* cup = heard_of_ ? board_->FindCup(*heard_of_) : nullptr;
   const QString sentence = heard_.Sentence();
-  return sentence.isEmpty() || heard_of_.isEmpty()
-             ? sentence
-             : tr("%1: %2").arg(heard_of_, sentence);
+  if (sentence.isEmpty() || cup == nullptr) return sentence;
+  const QString name = QString::fromStdString(cup->details.label);
+  const QString ratio = heard_.measured && !cup->before_addition
+                            ? Wording::Ratio(*cup)
+                            : QString();
+  return ratio.isEmpty()
+             ? tr("%1: %2").arg(name, sentence)
+             : tr("%1: %2, %3").arg(name, Wording::Verdict(*cup), ratio);
 }
 
 QString FilmStand::FaultText(SceneFault fault) {

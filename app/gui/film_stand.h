@@ -34,7 +34,7 @@ class FilmStand : public QObject {
   Q_PROPERTY(bool warns READ warns NOTIFY changed)
   /// "Basalt: 2 more".
   Q_PROPERTY(QString count READ count NOTIFY changed)
-  /// What the last film showed.
+  /// How its cup stands by the last film, or what that showed.
   Q_PROPERTY(QString result READ result NOTIFY changed)
   Q_PROPERTY(QString buttonText READ buttonText NOTIFY changed)
   Q_PROPERTY(bool filming READ filming NOTIFY changed)
@@ -114,8 +114,8 @@ class FilmStand : public QObject {
   bool entered_ = false;
   bool was_live_ = false;
   QString trouble_;
-  FilmNews heard_;    ///< of the last film
-  QString heard_of_;  ///< its cup; empty where it has none
+  FilmNews heard_;                 ///< of the last film
+  std::optional<CupId> heard_of_;  ///< its cup
   bool shelf_full_ = false;
   Press press_ = Press::kNone;
   QElapsedTimer press_since_;

@@ -17,6 +17,9 @@ constexpr double kOunce_g = 28.34952;
 /// From here on US volumes are told in ounces.
 constexpr double kOuncesFrom_ml = 15.0;
 
+/// A number and its unit are not parted at the end of a line.
+QString OnOneLine(QString text) { return text.replace(' ', QChar::Nbsp); }
+
 }  // namespace
 
 QString Formats::Number(double value, int most_decimals) {
@@ -42,15 +45,14 @@ std::optional<double> Formats::NumberFromInput(const QString& text) {
 }
 
 QString Formats::Volume(double ml) const {
-  QString metric = tr("%1 mL").arg(Number(ml,
-                                          ml < 10.0    ? 2
-                                          : ml < 100.0 ? 1
-                                                       : 0));
+  const int decimals = ml < 10.0 ? 2 : ml < 100.0 ? 1 : 0;
+  const QString metric = OnOneLine(tr("%1 mL").arg(Number(ml, decimals)));
   if (!us_) return metric;
   if (ml < kOuncesFrom_ml) {
-    return tr("%1 tsp (%2)").arg(Number(ml / kTeaspoon_ml, 2), metric);
+    return OnOneLine(
+        tr("%1 tsp (%2)").arg(Number(ml / kTeaspoon_ml, 2), metric));
   }
-  return tr("%1 fl oz").arg(Number(ml / kFluidOunce_ml, 1));
+  return OnOneLine(tr("%1 fl oz").arg(Number(ml / kFluidOunce_ml, 1)));
 }
 
 QString Formats::VolumeUnit() const { return us_ ? tr("fl oz") : tr("mL"); }
@@ -132,11 +134,11 @@ QString Formats::Ratio(double ratio) {
 
 QString Formats::Percent(double share) {
   const double percent = share * 100.0;
-  return tr("%1 %").arg(Number(percent, percent < 10.0 ? 1 : 0));
+  return OnOneLine(tr("%1 %").arg(Number(percent, percent < 10.0 ? 1 : 0)));
 }
 
 QString Formats::Seconds(double s) {
-  return tr("%1 s").arg(QLocale().toString(s, 'f', 2));
+  return OnOneLine(tr("%1 s").arg(QLocale().toString(s, 'f', 2)));
 }
 
 }  // namespace flowkin

@@ -190,6 +190,19 @@ QString Wording::Verdict(const BoardCup& cup) {
   return {};
 }
 
+QString Wording::Ratio(const BoardCup& cup) {
+  if (!cup.comparison || cup.comparison->outcome != Outcome::kMeasured) {
+    return {};
+  }
+  const QString ratio = tr("%1 (%2 to %3)")
+                            .arg(Formats::Ratio(cup.comparison->ratio.Ratio()),
+                                 Formats::Ratio(cup.comparison->interval.low),
+                                 Formats::Ratio(cup.comparison->interval.high));
+  return cup.before_addition
+             ? tr("was %1", "its ratio before the last addition").arg(ratio)
+             : ratio;
+}
+
 QString Wording::Films(const BoardCup& cup) {
   QStringList parts;
   for (const FilmTally& tally : cup.films) {

@@ -25,6 +25,9 @@ class Wording {
   QString Amount(const NextStep& step) const;
   /// One word or two: "match", "thicker", "not filmed yet", "base coat".
   static QString Verdict(const BoardCup& cup);
+  /// "1.81 (1.49 to 2.30)"; "was …" once something was added; empty without
+  /// one.
+  static QString Ratio(const BoardCup& cup);
   static QString Role(CupRole role);
   static QString Test(TestKind kind);
   /// With its article, as what is filmed: "the stream".

@@ -49,6 +49,16 @@ std::vector<FoundLine> LinesOf(const FrontSample& s) {
   return {outline};
 }
 
+std::vector<FoundLine> LinesOf(const std::vector<ReliefPoint>& outline_px) {
+  if (outline_px.empty()) return {};
+  FoundLine outline;
+  outline.closed = true;
+  for (const ReliefPoint& p : outline_px) {
+    outline.points.emplace_back(p.x_px, p.y_px);
+  }
+  return {outline};
+}
+
 class StreamClipTest : public ClipTest {
  public:
   explicit StreamClipTest(const ClipTestOptions& options) {
@@ -58,10 +68,12 @@ class StreamClipTest : public ClipTest {
 
   void Add(const Frame& frame) override { tracker_.Add(frame); }
 
-  std::optional<std::vector<FoundLine>> LinesNow() const override {
+  std::vector<FoundLine> LinesNow() const override {
     const std::optional<StreamPlace> place = tracker_.Place();
     return place ? LinesOf(*place) : std::vector<FoundLine>();
   }
+
+  void Follow(const ClipTest&) override {}  // it knows by itself
 
   FlowMeasurement Finish() override {
     track_ = tracker_.Finish();
@@ -119,9 +131,16 @@ class LevelClipTest : public ClipTest {
 
   void Add(const Frame& frame) override { tracker_.Add(frame); }
 
-  /// What levels is known only once it has.
-  std::optional<std::vector<FoundLine>> LinesNow() const override {
-    return std::nullopt;
+  std::vector<FoundLine> LinesNow() const override {
+    return LinesOf(tracker_.OutlineNow());
+  }
+
+  /// What levels is known only once it has begun to.
+  void Follow(const ClipTest& seen) override {
+    const auto* level = dynamic_cast<const LevelClipTest*>(&seen);
+    FLOWKIN_CHECK(level != nullptr);
+    tracker_.Follow(level->Begun() ? level->track_.outline_px
+                                   : std::vector<ReliefPoint>());
   }
 
   FlowMeasurement Finish() override {
@@ -137,12 +156,7 @@ class LevelClipTest : public ClipTest {
   bool Begun() const override { return track_.laid_s.has_value(); }
 
   std::vector<FoundLine> Lines() const override {
-    FoundLine outline;
-    outline.closed = true;
-    for (const ReliefPoint& p : track_.outline_px) {
-      outline.points.emplace_back(p.x_px, p.y_px);
-    }
-    return {outline};
+    return LinesOf(track_.outline_px);
   }
 
   void DrawFound(cv::Mat& bgr, double t_s) const override {
@@ -181,10 +195,12 @@ class PuddleClipTest : public ClipTest {
 
   void Add(const Frame& frame) override { tracker_.Add(frame); }
 
-  std::optional<std::vector<FoundLine>> LinesNow() const override {
+  std::vector<FoundLine> LinesNow() const override {
     const std::optional<FrontSample> newest = tracker_.Newest();
     return newest ? LinesOf(*newest) : std::vector<FoundLine>();
   }
+
+  void Follow(const ClipTest&) override {}  // it knows by itself
 
   FlowMeasurement Finish() override {
     track_ = tracker_.Finish();

@@ -38,9 +38,12 @@ class ClipTest {
  public:
   virtual ~ClipTest() = default;
   virtual void Add(const Frame& frame) = 0;
-  /// Where the test lies in the newest frame; null where only a look back over
-  /// the whole test tells. Cheap. Before Finish().
-  virtual std::optional<std::vector<FoundLine>> LinesNow() const = 0;
+  /// Where the test lies in the newest frame, as far as it is known. Cheap.
+  /// Before Finish().
+  virtual std::vector<FoundLine> LinesNow() const = 0;
+  /// `seen` is a copy of this test, finished at the newest frame: what only a
+  /// look back tells LinesNow() keeps at its place from here on.
+  virtual void Follow(const ClipTest& seen) = 0;
   /// Ends the clip and measures. Call once, after the last frame.
   virtual FlowMeasurement Finish() = 0;
   /// A copy that can be finished to see how the test stands, while this one

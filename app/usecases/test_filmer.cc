@@ -89,7 +89,6 @@ struct TestFilmer::Film {
   int same_answers = 0;           ///< looks in a row that named it
   bool settled = false;
   double still_before_s = 0.0;
-  std::vector<FoundLine> lines;
 };
 
 TestFilmer::TestFilmer(FilmShelf shelf,
@@ -177,7 +176,7 @@ void TestFilmer::Look(double t_s) {
   const std::unique_ptr<ClipTest> copy = film.test->Copy();
   const FlowMeasurement so_far = copy->Finish();
   film.begun = copy->Begun();
-  film.lines = film.begun ? copy->Lines() : std::vector<FoundLine>();
+  film.test->Follow(*copy);
   const std::optional<double> before_s = std::exchange(
       film.event_s,
       so_far.outcome == Outcome::kMeasured ? LastEvent(so_far) : std::nullopt);
@@ -265,7 +264,7 @@ FilmerView TestFilmer::Take(const Frame& frame) {
     view.filming = true;
     view.begun = film_->begun;
     view.filming_s = film_->last_s;
-    view.lines = film_->test->LinesNow().value_or(film_->lines);
+    view.lines = film_->test->LinesNow();
   }
   return view;
 }

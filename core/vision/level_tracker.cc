@@ -414,6 +414,16 @@ std::vector<int> PixelsInside(const std::vector<cv::Point>& hull,
   return pixels;
 }
 
+/// 255 well outside the outline, 0 elsewhere; empty where that is too little to
+/// say anything.
+cv::Mat SurroundingsOf(const std::vector<cv::Point>& hull, cv::Size size) {
+  cv::Mat use(size, CV_8U, cv::Scalar(255));
+  cv::fillConvexPoly(use, hull, cv::Scalar(0));
+  cv::erode(use, use, cv::Mat::ones(7, 7, CV_8U));
+  const bool enough = cv::countNonZero(use) > kLeastSurroundings * size.area();
+  return enough ? use : cv::Mat();
+}
+
 /// The relief's contrast against time, from the pictures after the laying.
 class Decay {
  public:
@@ -557,6 +567,8 @@ struct LevelTracker::Impl {
   void Thin();
   ReliefTrack Finish();
 
+  void Follow(const std::vector<ReliefPoint>& outline_px);
+  cv::Mat QuietPicture() const;
   void Register(const cv::Mat& use, bool coarse, ReliefTrack* track);
   void MeasureNoise(ReliefTrack* track);
   cv::Mat FadingSignal(std::size_t from, cv::Mat* settling) const;
@@ -590,6 +602,9 @@ struct LevelTracker::Impl {
   std::vector<double> whole_motion;     ///< per pair of pictures, anywhere
   double smooth_noise = 0.0;            ///< sd of a pixel of Smooth()
   mutable std::vector<cv::Mat> smooth;  ///< see Smooth()
+  std::vector<ReliefPoint> followed;    ///< in the picture of `surroundings`
+  std::optional<Registration> surroundings;  ///< none: they do not tell
+  View newest;  ///< how the newest picture lies to it
 };
 
 /// SmoothLook() of picture `i`, to be read only. Those of short clips are kept,
@@ -640,6 +655,9 @@ void LevelTracker::Impl::Add(const Frame& frame) {
     d -= cv::mean(d)[0];
     picture.change = cv::norm(d, cv::NORM_L2SQR);
   }
+  if (surroundings) {
+    surroundings->Fit(SmoothLook(picture), false, &newest);
+  }
   pictures.push_back(std::move(picture));
   ++num_frames;
   last_t_s = t_s;
@@ -682,23 +700,28 @@ void LevelTracker::Impl::Thin() {
   pictures = std::move(kept);
 }
 
+/// The last quiet picture, as it came, which all others are laid over.
+cv::Mat LevelTracker::Impl::QuietPicture() const {
+  // Not the very last picture: cameras are switched off by touching them.
+  const std::size_t reference =
+      Count() - 1 - std::min<std::size_t>(2, Count() / 20);
+  // Noise of the reference would pass for spread of the surroundings.
+  cv::Mat quiet = cv::Mat::zeros(pictures.front().codes.size(), CV_32F);
+  const std::size_t from = reference - std::min<std::size_t>(6, reference / 10);
+  for (std::size_t k = from; k <= reference; ++k) {
+    quiet += SmoothLook(pictures[k]);
+  }
+  quiet /= static_cast<double>(reference - from + 1);
+  return quiet;
+}
+
 /// Finds how all pictures lie to the last quiet one, and their brightness
 /// against it. `use` marks the surroundings.
 void LevelTracker::Impl::Register(const cv::Mat& use,
                                   bool coarse,
                                   ReliefTrack* track) {
-  // Not the very last picture: cameras are switched off by touching them.
-  const std::size_t reference =
-      Count() - 1 - std::min<std::size_t>(2, Count() / 20);
   SetViews({});
-  // Noise of the reference would pass for spread of the surroundings.
-  cv::Mat quiet = cv::Mat::zeros(pictures.front().codes.size(), CV_32F);
-  const std::size_t from = reference - std::min<std::size_t>(6, reference / 10);
-  for (std::size_t k = from; k <= reference; ++k) {
-    quiet += Smooth(k);
-  }
-  quiet /= static_cast<double>(reference - from + 1);
-  Registration registration(quiet, use);
+  Registration registration(QuietPicture(), use);
   View view;
   std::vector<double> size;
   std::vector<View> found(Count());
@@ -1186,10 +1209,8 @@ ReliefTrack LevelTracker::Impl::Finish() {
     // Once more, without the paint itself; then the laying, then the outline
     // of what faded after it.
     pixels = PixelsInside(hull, size);
-    cv::Mat use(size, CV_8U, cv::Scalar(255));
-    cv::fillConvexPoly(use, hull, cv::Scalar(0));
-    cv::erode(use, use, cv::Mat::ones(7, 7, CV_8U));
-    if (cv::countNonZero(use) > kLeastSurroundings * size.area()) {
+    const cv::Mat use = SurroundingsOf(hull, size);
+    if (!use.empty()) {
       Register(use, false, &track);
     } else {
       track.surroundings = false;
@@ -1227,6 +1248,22 @@ ReliefTrack LevelTracker::Impl::Finish() {
   return track;
 }
 
+void LevelTracker::Impl::Follow(const std::vector<ReliefPoint>& outline_px) {
+  followed = outline_px;
+  surroundings.reset();
+  newest = View();
+  if (outline_px.empty() || pictures.empty()) return;
+  std::vector<cv::Point> hull;
+  for (const ReliefPoint& p : outline_px) {
+    hull.emplace_back(static_cast<int>(p.x_px / factor),
+                      static_cast<int>(p.y_px / factor));
+  }
+  const cv::Mat use = SurroundingsOf(hull, pictures.front().codes.size());
+  if (use.empty()) return;
+  surroundings.emplace(QuietPicture(), use);
+  surroundings->Fit(SmoothLook(pictures.back()), false, &newest);
+}
+
 LevelTracker::LevelTracker(const LevelTrackerOptions& options)
     : impl_(std::make_unique<Impl>(options)) {
   FLOWKIN_CHECK(options.Validate().has_value());
@@ -1238,6 +1275,19 @@ LevelTracker::LevelTracker(LevelTracker&&) noexcept = default;
 LevelTracker& LevelTracker::operator=(LevelTracker&&) noexcept = default;
 
 void LevelTracker::Add(const Frame& frame) { impl_->Add(frame); }
+
+void LevelTracker::Follow(const std::vector<ReliefPoint>& outline_px) {
+  impl_->Follow(outline_px);
+}
+
+std::vector<ReliefPoint> LevelTracker::OutlineNow() const {
+  std::vector<ReliefPoint> outline = impl_->followed;
+  for (ReliefPoint& p : outline) {
+    p.x_px += static_cast<double>(impl_->newest.shift.x) * impl_->factor;
+    p.y_px += static_cast<double>(impl_->newest.shift.y) * impl_->factor;
+  }
+  return outline;
+}
 
 ReliefTrack LevelTracker::Finish() {
   ReliefTrack track = impl_->Finish();

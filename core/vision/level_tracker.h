@@ -2,6 +2,7 @@
 
 #include <memory>
 #include <optional>
+#include <vector>
 
 #include "core/base/result.h"
 #include "core/track/relief_track.h"
@@ -56,6 +57,13 @@ class LevelTracker {
 
   /// What was seen; the tracker is spent afterwards.
   ReliefTrack Finish();
+
+  /// `outline_px` is what a copy of this tracker, finished at the newest frame,
+  /// found; it is kept at its place in the frames that follow, at most 0.5 ms
+  /// for each. Empty: nothing is.
+  void Follow(const std::vector<ReliefPoint>& outline_px);
+  /// Where that outline lies in the newest frame.
+  std::vector<ReliefPoint> OutlineNow() const;
 
  private:
   struct Impl;

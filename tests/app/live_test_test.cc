@@ -307,18 +307,17 @@ TEST(ClipTest, TheLinesOfTheNewestFrameAreThoseOfALookBack) {
       test->Add(**next);
       if ((**next).TimeS() < next_s) continue;
       next_s += 1.0;
-      const auto now = test->LinesNow();
-      ASSERT_TRUE(now.has_value());
+      const std::vector<FoundLine> now = test->LinesNow();
       const auto copy = test->Copy();
       copy->Finish();
       const std::vector<FoundLine> then = copy->Lines();
       // A look back also finds what has just begun.
-      if (!copy->Begun() || then.empty() || now->empty()) continue;
-      ASSERT_EQ(now->size(), then.size()) << c.clip << " at " << next_s;
+      if (!copy->Begun() || then.empty() || now.empty()) continue;
+      ASSERT_EQ(now.size(), then.size()) << c.clip << " at " << next_s;
       for (std::size_t i = 0; i < then.size(); ++i) {
-        ASSERT_EQ((*now)[i].points.size(), then[i].points.size());
+        ASSERT_EQ(now[i].points.size(), then[i].points.size());
         for (std::size_t k = 0; k < then[i].points.size(); ++k) {
-          const cv::Point2d d = (*now)[i].points[k] - then[i].points[k];
+          const cv::Point2d d = now[i].points[k] - then[i].points[k];
           // The bench does not move; a stick is found to a pixel or two.
           EXPECT_LT(std::hypot(d.x, d.y), 3.0) << c.clip << " at " << next_s;
         }
@@ -327,6 +326,61 @@ TEST(ClipTest, TheLinesOfTheNewestFrameAreThoseOfALookBack) {
     }
     EXPECT_GE(compared, 2) << c.clip;
   }
+}
+
+// The clip is cut out of the sample's pictures by a window that is shaken, so
+// where the paint lies in each is known.
+TEST(ClipTest, TheRibbonsOutlineStaysOnThePaintOfAShakenCamera) {
+  constexpr int kMargin_px = 24;
+  const auto window = [](const Frame& frame) {
+    const double t_s = frame.TimeS();
+    return cv::Point(
+        kMargin_px + static_cast<int>(std::lround(14.0 * std::sin(9.0 * t_s))),
+        kMargin_px + static_cast<int>(std::lround(8.0 * std::sin(7.0 * t_s))));
+  };
+  ClipTestOptions options;
+  options.kind = TestKind::kLevel;
+  const auto test = MakeClipTest(options);
+  auto source = OpenClip(Sample("level/base-a.mp4"));
+  ASSERT_TRUE(source.has_value());
+  std::vector<FoundLine> seen;
+  cv::Point seen_at;
+  int compared = 0;
+  double farthest_px = 0.0;
+  for (double look_s = 4.0;;) {
+    const auto next = (*source)->Next();
+    ASSERT_TRUE(next.has_value());
+    if (!next->has_value()) break;
+    Frame frame = **next;
+    const cv::Point at = window(frame);
+    frame.luma =
+        frame.luma(cv::Rect(at,
+                            cv::Size(frame.luma.cols - 2 * kMargin_px,
+                                     frame.luma.rows - 2 * kMargin_px)));
+    test->Add(frame);
+    if (seen.empty()) {
+      EXPECT_TRUE(test->LinesNow().empty());
+      if (frame.TimeS() < look_s) continue;
+      look_s += 0.5;
+      const auto copy = test->Copy();
+      copy->Finish();
+      test->Follow(*copy);
+      seen = test->LinesNow();
+      seen_at = at;
+      continue;
+    }
+    const std::vector<FoundLine> now = test->LinesNow();
+    ASSERT_EQ(now.size(), 1u);
+    ASSERT_EQ(now[0].points.size(), seen[0].points.size());
+    const cv::Point2d moved = now[0].points[0] - seen[0].points[0];
+    const cv::Point2d shaken = cv::Point2d(seen_at - at);
+    // A fifth of a pixel of the reduced pictures, as they are registered.
+    EXPECT_LT(cv::norm(moved - shaken), 1.0) << "at " << frame.TimeS();
+    farthest_px = std::max(farthest_px, cv::norm(shaken));
+    ++compared;
+  }
+  EXPECT_GE(compared, 40);
+  EXPECT_GT(farthest_px, 15.0);
 }
 
 TEST(TestFilmer, SaysWhereAPuddleHasNoRuler) {

@@ -1774,6 +1774,15 @@
             <source>%1 cells on a cm² (%2 to %3), half larger than %4 mm (%5 to %6)</source>
             <translation>%1 Zellen je cm² (%2 bis %3), die Hälfte größer als %4 mm (%5 bis %6)</translation>
         </message>
+        <message>
+            <source>%1 (%2 to %3)</source>
+            <translation>%1 (%2 bis %3)</translation>
+        </message>
+        <message>
+            <source>was %1</source>
+            <comment>its ratio before the last addition</comment>
+            <translation>vorher %1</translation>
+        </message>
     </context>
     <context>
         <name>engine</name>
@@ -3163,10 +3172,6 @@
             <translation>neu prüfen</translation>
         </message>
         <message>
-            <source>%1, %2, %3</source>
-            <translation>%1, %2, %3</translation>
-        </message>
-        <message>
             <source>Film</source>
             <translation>Filmen</translation>
         </message>
@@ -3423,6 +3428,10 @@
                 <numerusform>wird gemessen, noch %n Clips</numerusform>
             </translation>
         </message>
+        <message>
+            <source>measured – its session is not open</source>
+            <translation>gemessen – seine Sitzung ist nicht geöffnet</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::ClipReview</name>
@@ -3670,6 +3679,10 @@
         <message>
             <source>No ruler is made out: lay one with millimetres beside it, or leave the camera where it is for every cup.</source>
             <translation>Kein Lineal zu erkennen: eines mit Millimetern daneben legen oder die Kamera für alle Becher stehen lassen.</translation>
+        </message>
+        <message>
+            <source>%1: %2, %3</source>
+            <translation>%1: %2, %3</translation>
         </message>
     </context>
     <context>

@@ -1774,6 +1774,15 @@
             <source>%1 cells on a cm² (%2 to %3), half larger than %4 mm (%5 to %6)</source>
             <translation>%1 cellules par cm² (%2 à %3), la moitié plus grandes que %4 mm (%5 à %6)</translation>
         </message>
+        <message>
+            <source>%1 (%2 to %3)</source>
+            <translation>%1 (%2 à %3)</translation>
+        </message>
+        <message>
+            <source>was %1</source>
+            <comment>its ratio before the last addition</comment>
+            <translation>avant : %1</translation>
+        </message>
     </context>
     <context>
         <name>engine</name>
@@ -3163,10 +3172,6 @@
             <translation>à revérifier</translation>
         </message>
         <message>
-            <source>%1, %2, %3</source>
-            <translation>%1, %2, %3</translation>
-        </message>
-        <message>
             <source>Film</source>
             <translation>Filmer</translation>
         </message>
@@ -3423,6 +3428,10 @@
                 <numerusform>mesure en cours, encore %n clips</numerusform>
             </translation>
         </message>
+        <message>
+            <source>measured – its session is not open</source>
+            <translation>mesuré – sa séance n’est pas ouverte</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::ClipReview</name>
@@ -3670,6 +3679,10 @@
         <message>
             <source>No ruler is made out: lay one with millimetres beside it, or leave the camera where it is for every cup.</source>
             <translation>Aucune règle reconnue : en poser une millimétrée à côté, ou laisser la caméra en place pour tous les gobelets.</translation>
+        </message>
+        <message>
+            <source>%1: %2, %3</source>
+            <translation>%1 : %2, %3</translation>
         </message>
     </context>
     <context>

@@ -7,6 +7,7 @@ AbstractButton {
     id: button
 
     property bool strong: false
+    property int letters: Theme.body
 
     implicitHeight: Math.max(Theme.touch, label.implicitHeight + Theme.gap)
     implicitWidth: label.implicitWidth + Theme.px(40)
@@ -23,7 +24,7 @@ AbstractButton {
         text: button.text
         textFormat: Text.PlainText
         color: button.strong ? Theme.deepInk : Theme.ink
-        font.pixelSize: Theme.body
+        font.pixelSize: button.letters
         font.bold: button.strong
         horizontalAlignment: Text.AlignHCenter
         verticalAlignment: Text.AlignVCenter

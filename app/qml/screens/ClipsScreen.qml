@@ -134,6 +134,7 @@ Item {
                 required property string stateWord
                 required property real progress
                 required property string result
+                required property bool open
                 readonly property bool running: clipState === "waiting" || clipState === "measuring"
                 width: list.width - Theme.gap
                 height: line.implicitHeight + Theme.gap * 2
@@ -160,14 +161,16 @@ Item {
                         }
                     }
                     Choice {
+                        objectName: "clipCupOf" + row.index
                         label: qsTr("Which cup")
-                        enabled: row.clipState !== "measured" || row.cupRow < 0
+                        enabled: row.open
                         implicitWidth: Theme.px(200)
                         model: screen.desk.board.cupChoices
                         currentIndex: row.cupRow + 1
                         onActivated: index => screen.desk.clips.assign(row.index, index - 1)
                     }
                     BigButton {
+                        objectName: "clipStop" + row.index
                         visible: row.running
                         text: qsTr("Stop")
                         onClicked: screen.desk.clips.cancel(row.index)

@@ -113,7 +113,7 @@ Item {
             BigButton { text: qsTr("Closer"); onClicked: chart.zoom(1.5) }
             BigButton { text: qsTr("Farther"); onClicked: chart.zoom(0.67) }
             BigButton { text: qsTr("All of it"); onClicked: screen.showAll() }
-            BigButton { objectName: "keepCurve"; text: qsTr("Keep as picture …"); onClicked: save.open() }
+            BigButton { objectName: "keepCurve"; enabled: sheet.visible; text: qsTr("Keep as picture …"); onClicked: save.open() }
         }
         Words {
             Layout.fillWidth: true

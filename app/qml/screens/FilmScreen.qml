@@ -10,8 +10,9 @@ Item {
     required property Desk desk
     readonly property FilmStand film: desk.film
     // A low window holds less of the large type.
-    readonly property int headline: height < Theme.px(560) ? Theme.large : Theme.huge
-    readonly property int line: height < Theme.px(560) ? Theme.px(20) : Theme.large
+    readonly property bool low: height < Theme.px(560)
+    readonly property int headline: low ? Theme.large : Theme.huge
+    readonly property int line: low ? Theme.px(20) : Theme.large
 
     signal benchAsked()
 
@@ -88,55 +89,64 @@ Item {
             }
         }
         Rectangle {
-            id: stage
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Layout.minimumHeight: Theme.px(150)
-            color: "black"
-
-            LivePicture {
-                id: picture
-                objectName: "livePicture"
-                anchors.fill: parent
-                feed: screen.desk.camera.feed
-                Accessible.role: Accessible.Graphic
-                Accessible.name: qsTr("What the camera sees")
-            }
-            FrameGuide {
-                visible: area.width > 0 && !screen.film.filming
-                test: screen.film.test
-                area: picture.pictureRect
-            }
-            Words {
-                anchors.centerIn: parent
-                width: parent.width * 0.8
-                visible: text.length > 0
-                objectName: "cameraTrouble"
-                text: screen.desk.camera.trouble
-                color: "white"
-                font.pixelSize: Theme.large
-                horizontalAlignment: Text.AlignHCenter
-            }
-            Words {
-                anchors { left: parent.left; bottom: parent.bottom; margins: Theme.gap }
-                text: screen.desk.camera.rate
-                color: "white"
-                font.pixelSize: Theme.small
-            }
-        }
-        Rectangle {
-            Layout.fillWidth: true
-            implicitHeight: foot.implicitHeight + Theme.gap * 2
+            implicitHeight: body.implicitHeight
             color: Theme.card
-            ColumnLayout {
-                id: foot
-                x: Theme.edge
-                y: Theme.gap
-                width: parent.width - Theme.edge * 2
-                spacing: Theme.px(8)
-                Words {
-                    objectName: "filmResult"
+            GridLayout {
+                id: body
+                // In a low window the large button stands beside the picture,
+                // or it would be out of sight.
+                readonly property bool beside: screen.low && width > Theme.px(420)
+                anchors.fill: parent
+                columns: beside ? 2 : 1
+                columnSpacing: 0
+                rowSpacing: 0
+                Rectangle {
+                    id: stage
                     Layout.fillWidth: true
+                    Layout.fillHeight: true
+                    // What is chosen below can be scrolled to; state, picture,
+                    // button and result are always in sight.
+                    Layout.minimumHeight: body.beside ? Math.max(Theme.px(150), screen.height - result.reach - head.implicitHeight - Theme.gap * 2) : Theme.px(150)
+                    color: "black"
+
+                    LivePicture {
+                        id: picture
+                        objectName: "livePicture"
+                        anchors.fill: parent
+                        feed: screen.desk.camera.feed
+                        Accessible.role: Accessible.Graphic
+                        Accessible.name: qsTr("What the camera sees")
+                    }
+                    FrameGuide {
+                        visible: area.width > 0 && !screen.film.filming
+                        test: screen.film.test
+                        area: picture.pictureRect
+                    }
+                    Words {
+                        anchors.centerIn: parent
+                        width: parent.width * 0.8
+                        visible: text.length > 0
+                        objectName: "cameraTrouble"
+                        text: screen.desk.camera.trouble
+                        color: "white"
+                        font.pixelSize: Theme.large
+                        horizontalAlignment: Text.AlignHCenter
+                        Accessible.role: Accessible.AlertMessage
+                    }
+                }
+                Words {
+                    id: result
+                    readonly property real reach: visible ? implicitHeight + Theme.gap * 1.5 : 0
+                    objectName: "filmResult"
+                    Layout.row: 1
+                    Layout.column: 0
+                    Layout.columnSpan: body.columns
+                    Layout.fillWidth: true
+                    Layout.leftMargin: Theme.edge
+                    Layout.rightMargin: Theme.edge
+                    Layout.topMargin: Theme.gap
                     visible: text.length > 0
                     text: screen.film.result
                     font.pixelSize: screen.headline
@@ -144,14 +154,28 @@ Item {
                 }
                 BigButton {
                     objectName: "filmPress"
-                    Layout.fillWidth: true
-                    implicitHeight: Theme.px(72)
+                    Layout.row: body.beside ? 0 : 2
+                    Layout.column: body.beside ? 1 : 0
+                    Layout.fillWidth: !body.beside
+                    Layout.fillHeight: body.beside
+                    Layout.preferredWidth: Theme.px(190)
+                    Layout.minimumHeight: Theme.px(72)
+                    Layout.leftMargin: body.beside ? Theme.gap : Theme.edge
+                    Layout.rightMargin: body.beside ? Theme.gap : Theme.edge
+                    Layout.topMargin: Theme.gap
+                    letters: Theme.px(22)
                     strong: true
                     text: screen.film.buttonText
                     onClicked: screen.film.press()
                 }
                 Flow {
+                    Layout.row: 3
+                    Layout.column: 0
+                    Layout.columnSpan: body.columns
                     Layout.fillWidth: true
+                    Layout.margins: Theme.gap
+                    Layout.leftMargin: Theme.edge
+                    Layout.rightMargin: Theme.edge
                     spacing: Theme.gap
                     Choice {
                         objectName: "filmCup"
@@ -192,6 +216,15 @@ Item {
                         enabled: screen.film.filming
                         text: qsTr("Throw this film away")
                         onClicked: screen.film.throwAway()
+                    }
+                    Words {
+                        objectName: "filmRate"
+                        height: Theme.touch
+                        width: Math.min(implicitWidth, parent.width)
+                        verticalAlignment: Text.AlignVCenter
+                        text: screen.desk.camera.rate
+                        color: Theme.quiet
+                        font.pixelSize: Theme.small
                     }
                 }
             }

@@ -28,21 +28,21 @@ TEST_F(FormatsTest, WritesNoEmptyDecimals) {
 
 TEST_F(FormatsTest, TellsVolumesInMillilitres) {
   const Formats metric(false);
-  EXPECT_EQ(metric.Volume(2.25), "2.25 mL");
-  EXPECT_EQ(metric.Volume(120.0), "120 mL");
-  EXPECT_EQ(metric.Volume(0.05), "0.05 mL");
+  EXPECT_EQ(metric.Volume(2.25), "2.25\u00a0mL");
+  EXPECT_EQ(metric.Volume(120.0), "120\u00a0mL");
+  EXPECT_EQ(metric.Volume(0.05), "0.05\u00a0mL");
 }
 
 TEST_F(FormatsTest, TellsVolumesInUsUnits) {
   const Formats us(true);
-  EXPECT_EQ(us.Volume(4.928922), "1 tsp (4.93 mL)");
-  EXPECT_EQ(us.Volume(4.0 * kFluidOunce_ml), "4 fl oz");
+  EXPECT_EQ(us.Volume(4.928922), "1\u00a0tsp\u00a0(4.93\u00a0mL)");
+  EXPECT_EQ(us.Volume(4.0 * kFluidOunce_ml), "4\u00a0fl\u00a0oz");
 }
 
 TEST_F(FormatsTest, FollowsTheManner) {
   QLocale::setDefault(QLocale("de_DE"));
   const Formats metric(false);
-  EXPECT_EQ(metric.Volume(2.25), "2,25 mL");
+  EXPECT_EQ(metric.Volume(2.25), "2,25\u00a0mL");
   ASSERT_TRUE(metric.VolumeFromInput("2,25").has_value());
   EXPECT_DOUBLE_EQ(*metric.VolumeFromInput("2,25"), 2.25);
   QLocale::setDefault(QLocale("fr_FR"));

@@ -1,8 +1,9 @@
-// Everything can be reached by the keyboard alone, and comes into view, with
-// type twice its size on a small laptop's screen.
+// Everything can be reached by the keyboard alone, comes into view with type
+// twice its size on a small laptop's screen, and says what it is.
 
 #include <gtest/gtest.h>
 
+#include <QAccessible>
 #include <QQuickItem>
 #include <QSet>
 #include <QTest>
@@ -73,6 +74,13 @@ TEST_P(Reach, EveryControlComesIntoView) {
       if (!stops.contains(item)) continue;
       EXPECT_TRUE(InView(item))
           << "page " << page << ": " << NameOf(item).toStdString();
+      QAccessibleInterface* told = QAccessible::queryAccessibleInterface(item);
+      ASSERT_NE(told, nullptr) << NameOf(item).toStdString();
+      EXPECT_FALSE(told->text(QAccessible::Name).isEmpty())
+          << "page " << page << ": " << NameOf(item).toStdString();
+      EXPECT_NE(told->role(), QAccessible::NoRole);
+      EXPECT_NE(told->role(), QAccessible::Client)
+          << "page " << page << ": " << NameOf(item).toStdString();
     }
     for (QQuickItem* stop : stops - met) {
       ADD_FAILURE() << "page " << page << " never stops at "
@@ -81,7 +89,7 @@ TEST_P(Reach, EveryControlComesIntoView) {
   }
 }
 
-INSTANTIATE_TEST_SUITE_P(Languages, Reach, ::testing::Values("en", "de"));
+INSTANTIATE_TEST_SUITE_P(Languages, Reach, ::testing::Values("en", "de", "fr"));
 
 }  // namespace
 }  // namespace flowkin::testing

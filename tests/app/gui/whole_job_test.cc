@@ -180,7 +180,7 @@ TEST_F(WholeJob, AScannerTypesALabel) {
   window_.Key(Qt::Key_Return);
   EXPECT_EQ(window_.TextOf("cupName"), "Dune");
   EXPECT_EQ(window_.TextOf("cupVolume"), "120");
-  EXPECT_TRUE(window_.TextOf("cupTold").contains("6 mL"));
+  EXPECT_TRUE(window_.TextOf("cupTold").contains("6\u00a0mL"));
   Picture("label");
   window_.Key(Qt::Key_Return);
   ASSERT_TRUE(WindowDriver::WaitFor(

@@ -27,15 +27,23 @@ QQuickItem* FindBelow(QQuickItem* item, const QString& name) {
 }  // namespace
 
 WindowDriver::WindowDriver() {
-  DeskOptions options;
-  options.store_path = dir_.filePath("bench.db");
-  options.settings_path = dir_.filePath("settings.ini");
+  options_.store_path = dir_.filePath("bench.db");
+  options_.settings_path = dir_.filePath("settings.ini");
   {
-    QSettings settings(options.settings_path, QSettings::IniFormat);
+    QSettings settings(options_.settings_path, QSettings::IniFormat);
     settings.setValue("language", "en");
     settings.setValue("speaks", false);
   }
-  window_ = std::make_unique<Window>(options);
+  Open();
+}
+
+void WindowDriver::Reopen() {
+  window_.reset();
+  Open();
+}
+
+void WindowDriver::Open() {
+  window_ = std::make_unique<Window>(options_);
   EXPECT_TRUE(window_->Open());
   // Whatever screen there is.
   quick()->resize(1280, 800);
@@ -83,11 +91,15 @@ void WindowDriver::AddCup(const QString& name) {
   ASSERT_TRUE(WaitFor([this] { return Find("cupKeep") == nullptr; }, 5.0));
 }
 
-void WindowDriver::Key(Qt::Key key) { QTest::keyClick(quick(), key); }
+void WindowDriver::Key(Qt::Key key, Qt::KeyboardModifiers held) {
+  QTest::keyClick(quick(), key, held);
+}
 
-void WindowDriver::DropFile(const QString& path) {
+void WindowDriver::DropFiles(const QStringList& paths) {
   QMimeData files;
-  files.setUrls({QUrl::fromLocalFile(path)});
+  QList<QUrl> urls;
+  for (const QString& path : paths) urls << QUrl::fromLocalFile(path);
+  files.setUrls(urls);
   const QPoint at(quick()->width() / 2, quick()->height() / 2);
   QDragEnterEvent enter(
       at, Qt::CopyAction, &files, Qt::LeftButton, Qt::NoModifier);

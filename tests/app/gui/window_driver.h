@@ -29,13 +29,19 @@ class WindowDriver {
   void Type(const QString& field, const QString& text);
   /// Goes to the bench and puts a cup of 120 mL of Quillmere on it.
   void AddCup(const QString& name);
-  void Key(Qt::Key key);
-  void DropFile(const QString& path);
+  void Key(Qt::Key key, Qt::KeyboardModifiers held = Qt::NoModifier);
+  void DropFile(const QString& path) { DropFiles({path}); }
+  void DropFiles(const QStringList& paths);
+  /// Closes the window, whatever it is at, and opens it again.
+  void Reopen();
   /// Lets the window live until `done` or the time is up; false then.
   static bool WaitFor(const std::function<bool()>& done, double seconds);
 
  private:
+  void Open();
+
   QTemporaryDir dir_;
+  DeskOptions options_;
   std::unique_ptr<Window> window_;
 };
 

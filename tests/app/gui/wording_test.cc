@@ -35,7 +35,7 @@ class WordingTest : public ::testing::Test {
 
 TEST_F(WordingTest, NamesTheAmountInMillilitres) {
   EXPECT_EQ(words_.Step(CupThatNeeds(StepKind::kAdd)),
-            "Add 2.25 mL of water, stir one minute, film again.");
+            "Add 2.25\u00a0mL of water, stir one minute, film again.");
 }
 
 TEST_F(WordingTest, NamesTheAmountInHerUnit) {
@@ -49,9 +49,22 @@ TEST_F(WordingTest, NamesTheAmountInHerUnit) {
 TEST_F(WordingTest, AsksForNoMeasureFinerThanADrop) {
   BoardCup cup = CupThatNeeds(StepKind::kUseFinerUnit);
   cup.step.amount_ml = 0.3;
-  EXPECT_EQ(words_.Step(cup), "Measure finer: at most 0.3 mL at once.");
+  EXPECT_EQ(words_.Step(cup), "Measure finer: at most 0.3\u00a0mL at once.");
   cup.step.amount_ml.reset();
   EXPECT_EQ(words_.Step(cup), "Stop here, or film it again to know it better.");
+}
+
+TEST_F(WordingTest, MarksARatioOfBeforeAnAddition) {
+  BoardCup cup = CupThatNeeds(StepKind::kStirAndFilm);
+  EXPECT_EQ(Wording::Ratio(cup), "");
+  cup.comparison.emplace();
+  cup.comparison->outcome = Outcome::kMeasured;
+  cup.comparison->ratio.ln_ratio.value = std::log(1.5);
+  cup.comparison->interval.low = 1.25;
+  cup.comparison->interval.high = 1.75;
+  EXPECT_EQ(Wording::Ratio(cup), "1.50 (1.25 to 1.75)");
+  cup.before_addition = true;
+  EXPECT_EQ(Wording::Ratio(cup), "was 1.50 (1.25 to 1.75)");
 }
 
 TEST_F(WordingTest, HasASentenceForEveryStep) {
