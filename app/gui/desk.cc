@@ -1,7 +1,10 @@
 #include "app/gui/desk.h"
 
+#include <QDir>
 #include <QFileInfo>
 #include <QImage>
+#include <QRegularExpression>
+#include <QStandardPaths>
 
 namespace flowkin {
 namespace {
@@ -48,6 +51,20 @@ Desk::~Desk() {
 
 void Desk::watch(const QUrl& folder) {
   preferences_->setWatchedFolder(folder.toLocalFile());
+}
+
+QUrl Desk::pictureFile(const QString& title) const {
+  const QDir folder(
+      QStandardPaths::writableLocation(QStandardPaths::PicturesLocation));
+  QString stem = title;
+  stem.replace(QRegularExpression("[^\\w ]+"), " ");
+  stem = stem.simplified();
+  if (stem.isEmpty()) stem = "flowkin";
+  QString file = folder.filePath(stem + ".png");
+  for (int n = 2; QFileInfo::exists(file); ++n) {
+    file = folder.filePath(QString("%1 %2.png").arg(stem).arg(n));
+  }
+  return QUrl::fromLocalFile(file);
 }
 
 bool Desk::keepPicture(const QVariant& image, const QUrl& file) {

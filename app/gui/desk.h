@@ -70,6 +70,8 @@ class Desk : public QObject {
   /// Watches a folder, given as a file URL, for clips that arrive.
   Q_INVOKABLE void watch(const QUrl& folder);
   /// Writes a picture of a plot to a file URL; false where that fails.
+  /// A free name for it in her folder of pictures.
+  Q_INVOKABLE QUrl pictureFile(const QString& title) const;
   Q_INVOKABLE bool keepPicture(const QVariant& image, const QUrl& file);
 
  private:

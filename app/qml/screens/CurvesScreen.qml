@@ -62,6 +62,10 @@ Item {
     }
     FileDialog {
         id: save
+        function ask() {
+            selectedFile = screen.desk.pictureFile(screen.curves.title)
+            open()
+        }
         title: qsTr("Keep the picture as")
         fileMode: FileDialog.SaveFile
         defaultSuffix: "png"
@@ -113,7 +117,7 @@ Item {
             BigButton { text: qsTr("Closer"); onClicked: chart.zoom(1.5) }
             BigButton { text: qsTr("Farther"); onClicked: chart.zoom(0.67) }
             BigButton { text: qsTr("All of it"); onClicked: screen.showAll() }
-            BigButton { objectName: "keepCurve"; enabled: sheet.visible; text: qsTr("Keep as picture …"); onClicked: save.open() }
+            BigButton { objectName: "keepCurve"; enabled: sheet.visible; text: qsTr("Keep as picture …"); onClicked: save.ask() }
         }
         Words {
             Layout.fillWidth: true
