@@ -42,6 +42,84 @@ void MakeTape(const QStringList& clips, const QString& path) {
   ASSERT_TRUE(QFile::rename(part, path));
 }
 
+class CameraFaults : public ::testing::Test {
+ protected:
+  void SetUp() override {
+    const QString path = qEnvironmentVariable("TEST_CAMERA_DIR");
+    ASSERT_FALSE(path.isEmpty());
+    ASSERT_TRUE(QDir().mkpath(path));
+    cameras_ = QDir(path);
+    for (const QString& old : cameras_.entryList({"*.cam"})) {
+      ASSERT_TRUE(cameras_.remove(old));
+    }
+  }
+  void TearDown() override {
+    for (const QString& name : plugged_) cameras_.remove(name);
+  }
+
+  /// A camera that plays the tape; `then` comes last in its pipeline.
+  void PlugIn(const QString& name, int rate_hz, const QString& then) {
+    const QString caps =
+        QString("video/x-raw,format=I420,width=960,height=540,framerate=%1/1")
+            .arg(rate_hz);
+    QFile camera(cameras_.filePath(name + ".part"));
+    ASSERT_TRUE(camera.open(QIODevice::WriteOnly));
+    camera.write(QString("%1\nfilesrc location=\"%2\" ! qtdemux ! h264parse ! "
+                         "avdec_h264 ! videorate ! videoconvert ! %1 ! %3\n")
+                     .arg(caps, cameras_.filePath("fault-tape.mp4"), then)
+                     .toUtf8());
+    camera.close();
+    ASSERT_TRUE(camera.rename(cameras_.filePath(name + ".cam")));
+    plugged_ << name + ".cam";
+  }
+
+  QDir cameras_;
+  QStringList plugged_;
+};
+
+TEST_F(CameraFaults, AreSaidInOneSentenceAndFilmingGoesOn) {
+  MakeTape({"base-a.mp4"}, cameras_.filePath("fault-tape.mp4"));
+  WindowDriver window;
+  Camera& camera = *window.desk().camera();
+  window.AddCup("Dune");
+  window.Click("act");
+  const auto says = [&](const QString& what, const char* where) {
+    return WindowDriver::WaitFor(
+        [&] { return window.TextOf(where).contains(what); }, 60.0);
+  };
+  EXPECT_TRUE(says("No camera found", "cameraTrouble"));
+  // Its cable comes loose while the stream runs.
+  PlugIn("Loose", 30, "identity sync=true error-after=210");
+  ASSERT_TRUE(says("Test runs", "filmWord"))
+      << window.TextOf("cameraTrouble").toStdString();
+  EXPECT_TRUE(says("sends no pictures any more", "cameraTrouble"));
+  EXPECT_EQ(window.TextOf("filmWord"), "No picture");
+  EXPECT_TRUE(WindowDriver::WaitFor([&] { return camera.live(); }, 60.0))
+      << "it is taken up again";
+  const BenchBoard& board = *window.desk().board();
+  EXPECT_TRUE(WindowDriver::WaitFor(
+      [&] {
+        return !board.bench()
+                    ->session()
+                    .FindCup(*board.CupAt(0))
+                    ->tests.empty();
+      },
+      60.0))
+      << "what was filmed is kept";
+  PlugIn("Frozen", 30, "imagefreeze is-live=true ! identity");
+  ASSERT_TRUE(WindowDriver::WaitFor(
+      [&] { return camera.names().contains("Frozen"); }, 20.0));
+  camera.choose("Frozen");
+  EXPECT_TRUE(says("stands still", "filmAdvice"))
+      << window.TextOf("filmAdvice").toStdString();
+  PlugIn("Dark", 10, "identity sync=true");
+  ASSERT_TRUE(WindowDriver::WaitFor(
+      [&] { return camera.names().contains("Dark"); }, 20.0));
+  camera.choose("Dark");
+  EXPECT_TRUE(says("camera is slow", "filmAdvice"))
+      << window.TextOf("filmAdvice").toStdString();
+}
+
 class Walk : public ::testing::Test {
  protected:
   void SetUp() override {
