@@ -46,6 +46,7 @@ Camera::Camera(Preferences* preferences,
     live_ = arrive;
     if (arrive) {
       was_live_ = true;
+      refused_ = false;
       failure_.clear();
     }
     emit stateChanged();
@@ -60,6 +61,10 @@ Camera::Camera(Preferences* preferences,
           });
   connect(worker_, &CameraWorker::lockable, this, [this](bool can_lock) {
     can_lock_ = can_lock;
+    emit stateChanged();
+  });
+  connect(worker_, &CameraWorker::refused, this, [this] {
+    refused_ = true;
     emit stateChanged();
   });
   connect(worker_, &CameraWorker::failed, this, [this](const QString& text) {
@@ -198,6 +203,7 @@ void Camera::stop() {
 }
 
 void Camera::OpenChosen() {
+  refused_ = false;
   failure_.clear();
   const QList<QCameraFormat> formats = Formats();
   const int index = formatIndex();
@@ -231,6 +237,11 @@ QString Camera::trouble() const {
     return tr(
         "The camera sends no pictures any more; check its cable. "
         "Filming goes on as soon as it is back.");
+  }
+  if (refused_) {
+    return tr(
+        "The camera sends no picture; close other programs that use it, or "
+        "choose another one.");
   }
   return tr("Waiting for the camera's first picture …");
 }

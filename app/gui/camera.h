@@ -85,6 +85,7 @@ class Camera : public QObject {
   bool can_lock_ = false;
   bool locked_ = false;
   QString failure_;
+  bool refused_ = false;  ///< opened, and no picture came
   double frames_per_s_ = 0.0;
   int dropped_ = 0;
 };

@@ -63,8 +63,8 @@ void CameraWorker::Attach() {
   connect(camera_.get(),
           &QCamera::errorOccurred,
           this,
-          [this](QCamera::Error error, const QString& text) {
-            if (error != QCamera::NoError) emit failed(text);
+          [this](QCamera::Error error) {
+            if (error != QCamera::NoError) emit refused();
           });
   any_ = false;
   own_clock_ = false;
@@ -115,7 +115,10 @@ void CameraWorker::LookAfter() {
     flows_ = false;
     emit flowing(false);
   }
-  if (silent > kReopenAfter) Attach();
+  if (silent > kReopenAfter) {
+    if (!any_) emit refused();
+    Attach();
+  }
 }
 
 std::optional<nanoseconds> CameraWorker::TimeOf(const QVideoFrame& picture) {

@@ -46,6 +46,8 @@ class CameraWorker : public QObject {
   void rateMeasured(double frames_per_s, int dropped);
   void lockable(bool can_lock);
   void failed(const QString& text);
+  /// It was opened and has sent nothing for a while.
+  void refused();
 
  private:
   void Attach();

@@ -3309,6 +3309,10 @@
             <source> – more light makes it faster</source>
             <translation> – mehr Licht macht sie schneller</translation>
         </message>
+        <message>
+            <source>The camera sends no picture; close other programs that use it, or choose another one.</source>
+            <translation>Die Kamera sendet kein Bild; andere Programme schließen, die sie benutzen, oder eine andere wählen.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::CameraWorker</name>

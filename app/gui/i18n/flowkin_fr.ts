@@ -3309,6 +3309,10 @@
             <source> – more light makes it faster</source>
             <translation> – plus de lumière l’accélère</translation>
         </message>
+        <message>
+            <source>The camera sends no picture; close other programs that use it, or choose another one.</source>
+            <translation>La caméra n’envoie aucune image ; fermer les autres programmes qui l’utilisent ou en choisir une autre.</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::CameraWorker</name>

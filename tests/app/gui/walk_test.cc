@@ -118,6 +118,14 @@ TEST_F(CameraFaults, AreSaidInOneSentenceAndFilmingGoesOn) {
   camera.choose("Dark");
   EXPECT_TRUE(says("camera is slow", "filmAdvice"))
       << window.TextOf("filmAdvice").toStdString();
+  PlugIn("Busy", 30, "identity drop-probability=1");
+  ASSERT_TRUE(WindowDriver::WaitFor(
+      [&] { return camera.names().contains("Busy"); }, 20.0));
+  window.Click("page0");
+  camera.choose("Busy");
+  window.Click("page1");
+  EXPECT_TRUE(says("other programs", "cameraTrouble"))
+      << window.TextOf("cameraTrouble").toStdString();
 }
 
 class Walk : public ::testing::Test {
