@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "app/usecases/brand_book.h"
+#include "core/flow/fitted_curve.h"
 
 namespace flowkin {
 namespace {
@@ -155,14 +156,30 @@ void Curves::fillFilm(int row,
         filling.low << QPointF(t_s, value - kSpread95 * sd);
         filling.high << QPointF(t_s, value + kSpread95 * sd);
       }
+      const FlowCurve fit = FittedCurve(test);
+      for (std::size_t i = 0; i < fit.t_s.size(); ++i) {
+        filling.line << QPointF(fit.t_s[i], fit.value[i]);
+      }
       filling.title = tr("%1, film %2").arg(board_->chosenName()).arg(row + 1);
       filling.points_word = tr("seen");
       filling.shade_word = tr("95 of 100 lie here");
       filling.across = tr("seconds since the start of the test");
-      filling.up = test.kind == TestKind::kLevel
-                       ? tr("relief that is left")
-                       : tr("radius of the puddle, %1")
-                             .arg(QString::fromStdString(curve.unit));
+      switch (test.kind) {
+        case TestKind::kStream:
+          filling.up = tr("share of the stream that is left");
+          filling.line_word = tr("it broke here");
+          break;
+        case TestKind::kLevel:
+          filling.up = tr("relief that is left");
+          filling.line_word = tr("its fading, as measured");
+          break;
+        case TestKind::kPuddle:
+          filling.up = tr("radius of the puddle, %1")
+                           .arg(QString::fromStdString(curve.unit));
+          filling.line_word = tr("its spreading, as measured");
+          break;
+      }
+      if (fit.t_s.empty()) filling.line_word.clear();
     }
   }
   Show(std::move(filling), points, line, low, high);

@@ -473,6 +473,33 @@ std::vector<double> FindDrips(const StreamEpisode& e, double from_s) {
   return drips;
 }
 
+/// How much of the stream is there, mean over the fall, from the lift to a
+/// while after the break; for looking at.
+FlowCurve StreamLeft(const StreamEpisode& e, double lift_s, double broke_s) {
+  constexpr double kAfterwards_s = 1.5;
+  constexpr std::size_t kMostPoints = 200;
+  constexpr double kFaint = 0.3;  // sd: where nothing is known
+  FlowCurve curve;
+  curve.name = "stream_left";
+  const auto pieces = static_cast<std::size_t>(std::max(0, e.num_pieces));
+  const std::size_t step = e.t_s.size() / kMostPoints + 1;
+  for (std::size_t i = 0; i < e.t_s.size() && pieces > 0; i += step) {
+    if (e.t_s[i] > broke_s + kAfterwards_s) break;
+    double sum = 0.0;
+    double var = 0.0;
+    for (std::size_t k = i * pieces; k < (i + 1) * pieces; ++k) {
+      sum += static_cast<double>(e.presence[k]);
+      var += std::pow(static_cast<double>(e.presence_sd[k]), 2);
+    }
+    const double sd = std::sqrt(var) / static_cast<double>(pieces);
+    if (!(sd < kFaint) || !std::isfinite(sum)) continue;
+    curve.t_s.push_back(e.t_s[i] - lift_s);
+    curve.value.push_back(sum / static_cast<double>(pieces));
+    curve.sd.push_back(sd);
+  }
+  return curve;
+}
+
 std::optional<FlowProxy> DripInterval(double lift_s,
                                       const std::vector<double>& drips_s) {
   if (drips_s.size() < 3) return std::nullopt;
@@ -680,6 +707,7 @@ FlowMeasurement MeasureStream(const StreamTrack& track,
   if (meant == nullptr) return m;
   if (auto drip = DripInterval(lift.t_s, m.drips_s)) m.proxies.push_back(*drip);
   if (auto rate = ThinningRate(*meant, broke.t_s)) m.proxies.push_back(*rate);
+  m.curves.push_back(StreamLeft(*meant, lift.t_s, broke.t_s));
   return m;
 }
 

@@ -3546,6 +3546,22 @@
             <source>measured</source>
             <translation>gemessen</translation>
         </message>
+        <message>
+            <source>share of the stream that is left</source>
+            <translation>Anteil des Strahls, der noch da ist</translation>
+        </message>
+        <message>
+            <source>it broke here</source>
+            <translation>hier riss er ab</translation>
+        </message>
+        <message>
+            <source>its fading, as measured</source>
+            <translation>sein Verschwinden, wie gemessen</translation>
+        </message>
+        <message>
+            <source>its spreading, as measured</source>
+            <translation>sein Ausbreiten, wie gemessen</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::FilmStand</name>

@@ -3546,6 +3546,22 @@
             <source>measured</source>
             <translation>mesuré</translation>
         </message>
+        <message>
+            <source>share of the stream that is left</source>
+            <translation>part du filet encore là</translation>
+        </message>
+        <message>
+            <source>it broke here</source>
+            <translation>rupture du filet</translation>
+        </message>
+        <message>
+            <source>its fading, as measured</source>
+            <translation>son effacement, tel que mesuré</translation>
+        </message>
+        <message>
+            <source>its spreading, as measured</source>
+            <translation>son étalement, tel que mesuré</translation>
+        </message>
     </context>
     <context>
         <name>flowkin::FilmStand</name>
