@@ -10,6 +10,8 @@ Item {
 
     required property Desk desk
     readonly property Curves curves: desk.curves
+    // So many points that they would hide the line through them.
+    property bool dense: false
 
     function fill() {
         switch (what.currentIndex) {
@@ -17,6 +19,7 @@ Item {
         case 1: curves.fillFilm(film.currentIndex, points, line, low, high); break
         default: curves.fillBrand(brand.currentIndex, points, line, low, high)
         }
+        dense = points.count > 30
         drawIntervals()
         drawMatch(matchLow, curves.matchLow)
         drawMatch(matchHigh, curves.matchHigh)
@@ -200,8 +203,8 @@ Item {
                         lowerSeries: LineSeries { id: low }
                         upperSeries: LineSeries { id: high }
                     }
+                    ScatterSeries { id: points; axisX: across; axisY: up; color: Theme.warm; borderColor: screen.dense ? Theme.warm : Theme.ink; markerSize: Theme.px(screen.dense ? 6 : 14) }
                     LineSeries { id: line; axisX: across; axisY: up; color: Theme.deep; width: Theme.px(4) }
-                    ScatterSeries { id: points; axisX: across; axisY: up; color: Theme.warm; borderColor: Theme.ink; markerSize: Theme.px(14) }
                     MouseArea {
                         anchors.fill: parent
                         property point last
