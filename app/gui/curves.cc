@@ -8,7 +8,7 @@
 #include <utility>
 
 #include "app/usecases/brand_book.h"
-#include "core/flow/fitted_curve.h"
+#include "app/usecases/filmed_test.h"
 
 namespace flowkin {
 namespace {
@@ -140,8 +140,8 @@ void Curves::fillFilm(int row,
                             ? bench->session().FindCup(*chosen)
                             : nullptr;
   if (cup != nullptr && row >= 0 && row < static_cast<int>(cup->tests.size())) {
-    const FlowMeasurement& test =
-        cup->tests[static_cast<std::size_t>(row)].film.measurement;
+    const FilmedTest& film = cup->tests[static_cast<std::size_t>(row)].film;
+    const FlowMeasurement& test = film.measurement;
     if (test.curves.empty()) {
       nothing_ =
           tr("This test is told by its events, not by a curve; look at "
@@ -156,7 +156,7 @@ void Curves::fillFilm(int row,
         filling.low << QPointF(t_s, value - kSpread95 * sd);
         filling.high << QPointF(t_s, value + kSpread95 * sd);
       }
-      const FlowCurve fit = FittedCurve(test);
+      const FlowCurve fit = LawOf(film);
       for (std::size_t i = 0; i < fit.t_s.size(); ++i) {
         filling.line << QPointF(fit.t_s[i], fit.value[i]);
       }

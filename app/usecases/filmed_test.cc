@@ -1,5 +1,7 @@
 #include "app/usecases/filmed_test.h"
 
+#include "core/flow/fitted_curve.h"
+
 namespace flowkin {
 namespace {
 
@@ -34,6 +36,10 @@ FilmedTest ToFilmedTest(const MeasuredClip& measured,
   test.shot_fps = options.shot_fps;
   test.clip_warnings = measured.info.warnings;
   return test;
+}
+
+FlowCurve LawOf(const FilmedTest& test) {
+  return FittedCurve(test.measurement);
 }
 
 MeasureClipOptions OptionsOf(const BenchTest& test) {

@@ -10,6 +10,9 @@ namespace flowkin {
 FilmedTest ToFilmedTest(const MeasuredClip& measured,
                         const MeasureClipOptions& options);
 
+/// The law its film was read by, to be drawn over its series (FittedCurve).
+FlowCurve LawOf(const FilmedTest& test);
+
 /// How a film is measured again, with every correction made so far.
 MeasureClipOptions OptionsOf(const BenchTest& test);
 
