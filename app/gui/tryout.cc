@@ -130,8 +130,9 @@ QString Tryout::text() const {
           "how evenly the hand repeats.");
     case 2:
       return tr(
-          "On the bench, the long bar shows what the film allows, the "
-          "bead on it the best guess, the gate in the middle a match. "
+          "On the bench, the bar between two ends shows what the film "
+          "allows, the bead above it the best guess, the gate in the "
+          "middle a match. "
           "This cup lies on the thick side. The first addition is small "
           "on purpose: water cannot be taken out again.");
     case 3:

@@ -4133,8 +4133,8 @@
             <translation>Jeder Becher wird mit der Grundfarbe verglichen. Drei Filme zeigen, wie gleichmäßig die Hand wiederholt.</translation>
         </message>
         <message>
-            <source>On the bench, the long bar shows what the film allows, the bead on it the best guess, the gate in the middle a match. This cup lies on the thick side. The first addition is small on purpose: water cannot be taken out again.</source>
-            <translation>Auf dem Tisch zeigt der lange Balken, was der Film zulässt, die Perle darauf die beste Schätzung, das Tor in der Mitte den Treffer. Dieser Becher liegt auf der dicken Seite. Die erste Zugabe ist mit Absicht klein: Wasser lässt sich nicht wieder herausnehmen.</translation>
+            <source>On the bench, the bar between two ends shows what the film allows, the bead above it the best guess, the gate in the middle a match. This cup lies on the thick side. The first addition is small on purpose: water cannot be taken out again.</source>
+            <translation>Auf dem Tisch zeigt der Balken zwischen zwei Enden, was der Film zulässt, die Perle darüber die beste Schätzung, das Tor in der Mitte den Treffer. Dieser Becher liegt auf der dicken Seite. Die erste Zugabe ist mit Absicht klein: Wasser lässt sich nicht wieder herausnehmen.</translation>
         </message>
         <message>
             <source>Stirred one minute, the cup would now be filmed again, and so on until it matches. The next cup shows what that looks like near the end.</source>

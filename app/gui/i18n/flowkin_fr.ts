@@ -4133,8 +4133,8 @@
             <translation>Chaque gobelet est comparé à la couche de base. Trois films montrent la régularité de la main.</translation>
         </message>
         <message>
-            <source>On the bench, the long bar shows what the film allows, the bead on it the best guess, the gate in the middle a match. This cup lies on the thick side. The first addition is small on purpose: water cannot be taken out again.</source>
-            <translation>Sur l’établi, la longue barre montre ce que le film permet, la perle la meilleure estimation, la porte au milieu l’accord. Ce gobelet est du côté épais. Le premier ajout est petit exprès : l’eau ne se retire plus.</translation>
+            <source>On the bench, the bar between two ends shows what the film allows, the bead above it the best guess, the gate in the middle a match. This cup lies on the thick side. The first addition is small on purpose: water cannot be taken out again.</source>
+            <translation>Sur l’établi, la barre entre deux bouts montre ce que le film permet, la perle au-dessus la meilleure estimation, la porte au milieu l’accord. Ce gobelet est du côté épais. Le premier ajout est petit exprès : l’eau ne se retire plus.</translation>
         </message>
         <message>
             <source>Stirred one minute, the cup would now be filmed again, and so on until it matches. The next cup shows what that looks like near the end.</source>

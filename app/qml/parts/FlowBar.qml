@@ -54,7 +54,8 @@ Item {
             required property real modelData
             x: bar.place(modelData) - width / 2
             width: 5 * bar.unit
-            height: bar.height
+            // The bar below is seen against it, in it or past it.
+            height: bar.height / 2 + 16 * bar.unit
             color: Theme.ink
         }
     }
