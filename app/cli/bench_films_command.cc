@@ -166,23 +166,18 @@ BenchAction LabelAction(CLI::App& bench) {
             if (!given) return given.error();
             BenchDone done;
             done.refused = given->refused;
-            std::vector<LabelledCup> cups;
+            if (!done.refused.empty()) return done;
             for (const BatchLabel& label : given->labels) {
-              auto cup = CupOfLabel(label);
-              if (!cup) return cup.error();
               for (const std::string& name :
                    {label.name, label.brand, label.colour}) {
                 if (auto fits = CheckName("label", name); !fits) {
                   return fits.error();
                 }
               }
-              cups.push_back(*std::move(cup));
             }
-            for (const LabelledCup& cup : cups) {
-              const auto id = AddLabelledCup(b, cup, now);
-              if (!id) return id.error();
-              done.entry = *id;
-            }
+            const auto last = AddLabelledCups(b, given->labels, now);
+            if (!last) return last.error();
+            done.entry = *last;
             return done;
           }};
 }

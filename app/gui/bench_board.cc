@@ -453,12 +453,24 @@ QVariantMap BenchBoard::formOfLabelPhoto(const QUrl& photo) const {
     return {{"trouble", Wording::Engine(found->refused)}};
   }
   if (found->labels.size() > 1) {
-    return {{"trouble",
-             tr("There are %1 labels on this photo; photograph one jar at a "
-                "time.")
-                 .arg(found->labels.size())}};
+    QStringList names;
+    for (const BatchLabel& label : found->labels) names << Text(label.name);
+    return {{"several", names}};
   }
   return FormOf(found->labels.front());
+}
+
+QString BenchBoard::keepLabels(const QUrl& photo) {
+  if (!NeedSession()) return trouble_;
+  const Result<LabelsOnPhoto> found =
+      ReadLabelsOnPhoto(photo.toLocalFile().toStdString());
+  if (!found) return Wording::Engine(found.error().message);
+  if (found->labels.empty()) return Wording::Engine(found->refused);
+  const Result<CupId> last = AddLabelledCups(*bench_, found->labels, Now());
+  trouble_.clear();
+  if (last) chosen_ = *last;
+  Reload();
+  return last ? QString() : Wording::Engine(last.error().message);
 }
 
 QVariantMap BenchBoard::FormOf(const BatchLabel& label) const {

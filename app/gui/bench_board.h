@@ -129,8 +129,12 @@ class BenchBoard : public QAbstractListModel {
   /// is in it besides) and "told" (what else the label says); or "trouble"
   /// alone.
   Q_INVOKABLE QVariantMap formOfLabel(const QString& code) const;
-  /// The same from a photo of the label.
+  /// The same from a photo of the label; of several labels their cups' names
+  /// alone, as "several".
   Q_INVOKABLE QVariantMap formOfLabelPhoto(const QUrl& photo) const;
+  /// Puts a cup on the bench for every label on the photo. Returns what is
+  /// wrong, empty where it is done.
+  Q_INVOKABLE QString keepLabels(const QUrl& photo);
   /// Puts a form's values on the bench; -1 adds a cup. Returns what is wrong
   /// with them, empty where it is done.
   Q_INVOKABLE QString keep(int row, const QVariantMap& form);

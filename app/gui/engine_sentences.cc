@@ -409,6 +409,13 @@ namespace {
     QT_TRANSLATE_NOOP("engine",
                       "'%1' is more than half a year old: smell it, strain it, "
                       "and test its flow anew before it counts."),
+    QT_TRANSLATE_NOOP("engine",
+                      "Water that left-overs hold already is not counted; a "
+                      "cup's share of water is what is added to it from now "
+                      "on."),
+    QT_TRANSLATE_NOOP("engine",
+                      "The picture of '%1' that was counted cannot be kept; "
+                      "count on a photo instead."),
     QT_TRANSLATE_NOOP("engine", "'%1': its share must be above %2."),
     QT_TRANSLATE_NOOP("engine", "A canvas must be 0 to 500 mm deep."),
     QT_TRANSLATE_NOOP("engine",
@@ -751,6 +758,7 @@ namespace {
     QT_TRANSLATE_NOOP(
         "engine",
         "This label is of pouring medium, which is no cup on the bench."),
+    QT_TRANSLATE_NOOP("engine", "There is no label to read."),
     QT_TRANSLATE_NOOP("engine",
                       "The label's role is not known to this program."),
     QT_TRANSLATE_NOOP("engine",

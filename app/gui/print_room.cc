@@ -9,6 +9,7 @@
 #include <QPainter>
 #include <QPrintDialog>
 #include <QPrinter>
+#include <QPrinterInfo>
 #include <QSettings>
 #include <QStandardPaths>
 #include <algorithm>
@@ -115,6 +116,14 @@ void PrintRoom::save() {
 
 void PrintRoom::print() {
   if (!paper_) return;
+  trouble_.clear();
+  if (QPrinterInfo::availablePrinterNames().isEmpty()) {
+    trouble_ =
+        tr("No printer is set up on this computer; save the pages as a file "
+           "and print it elsewhere.");
+    emit changed();
+    return;
+  }
   const auto printer = std::make_shared<QPrinter>();
   printer->setDocName(name_);
   auto* dialog = new QPrintDialog(printer.get());
@@ -136,9 +145,16 @@ void PrintRoom::PrintOn(QPrinter& printer) {
   constexpr int kDotsPerInch = 300;
   printer.setResolution(kDotsPerInch);
   printer.setFullPage(true);
-  printer.setPageLayout(QPageLayout(
-      QPageSize(QPageSize::A4), QPageLayout::Portrait, QMarginsF()));
+  printer.setPageMargins(QMarginsF());
+  printer.setPageOrientation(QPageLayout::Portrait);
   const QRect sheet = printer.pageLayout().fullRectPixels(kDotsPerInch);
+  // In its true size, or smaller where her paper is smaller than the page.
+  QSize size = QPageSize(QPageSize::A4).sizePixels(kDotsPerInch);
+  if (size.width() > sheet.width() || size.height() > sheet.height()) {
+    size.scale(sheet.size(), Qt::KeepAspectRatio);
+  }
+  QRect place(QPoint(), size);
+  place.moveCenter(sheet.center());
   const bool all = printer.printRange() != QPrinter::PageRange;
   const int first = all ? 1 : std::clamp(printer.fromPage(), 1, pages());
   const int last = all ? pages() : std::clamp(printer.toPage(), first, pages());
@@ -146,9 +162,9 @@ void PrintRoom::PrintOn(QPrinter& printer) {
   bool sound = painter.begin(&printer);
   for (int page = first; sound && page <= last; ++page) {
     if (page > first) sound = printer.newPage();
-    const Result<QImage> picture = PictureOf(*paper_, page - 1, sheet.width());
+    const Result<QImage> picture = PictureOf(*paper_, page - 1, place.width());
     if (!picture) return Refuse(picture.error());
-    painter.drawImage(sheet, *picture);
+    painter.drawImage(place, *picture);
   }
   sound = painter.end() && sound;
   if (sound && printer.printerState() != QPrinter::Error) {

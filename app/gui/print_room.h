@@ -64,7 +64,8 @@ class PrintRoom : public QObject {
   Q_INVOKABLE void save();
   /// Asks, by the system's own dialog, for a printer and puts it on paper.
   Q_INVOKABLE void print();
-  /// Draws what is seen on `printer`, in its true size.
+  /// Draws what is seen on `printer`, in its true size where the paper chosen
+  /// there has room for it.
   void PrintOn(QPrinter& printer);
   Q_INVOKABLE void drop();
   /// Every day, as a table or a document; written at once.

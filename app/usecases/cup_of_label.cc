@@ -63,4 +63,21 @@ Result<CupId> AddLabelledCup(Bench& bench,
   return id;
 }
 
+Result<CupId> AddLabelledCups(Bench& bench,
+                              const std::vector<BatchLabel>& labels,
+                              UtcTime now) {
+  std::vector<LabelledCup> cups;
+  for (const BatchLabel& label : labels) {
+    Result<LabelledCup> cup = CupOfLabel(label);
+    if (!cup) return cup.error();
+    cups.push_back(*std::move(cup));
+  }
+  Result<CupId> last = NoCup("There is no label to read.");
+  for (const LabelledCup& cup : cups) {
+    last = AddLabelledCup(bench, cup, now);
+    if (!last) break;
+  }
+  return last;
+}
+
 }  // namespace flowkin

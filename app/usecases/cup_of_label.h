@@ -1,5 +1,7 @@
 #pragma once
 
+#include <vector>
+
 #include "app/usecases/batch_label.h"
 #include "app/usecases/bench.h"
 
@@ -18,5 +20,11 @@ Result<LabelledCup> CupOfLabel(const BatchLabel& label);
 
 /// Puts it on the bench; its water is written down as an addition.
 Result<CupId> AddLabelledCup(Bench& bench, const LabelledCup& cup, UtcTime now);
+
+/// A cup for each label, or none where one of them is no cup. Returns the last
+/// one; `labels` is not empty.
+Result<CupId> AddLabelledCups(Bench& bench,
+                              const std::vector<BatchLabel>& labels,
+                              UtcTime now);
 
 }  // namespace flowkin

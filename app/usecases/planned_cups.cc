@@ -44,10 +44,9 @@ Result<int> PutPlannedCups(Bench& bench,
       continue;
     }
     if (!planned.brand.empty()) details.paint = {planned.brand, planned.name};
-    if (!(planned.left_over_ml > 0.0)) {
-      details.volume_ml = planned.mix_ml - planned.reserve_ml;
-      details.reserve_ml = planned.reserve_ml;
-    }
+    // Left-overs may hold water, so they are poured and not kept back.
+    details.reserve_ml = std::min(planned.reserve_ml, planned.mix_ml);
+    details.volume_ml = planned.needed_ml - *details.reserve_ml;
     if (const Result<CupId> id = bench.AddCup(details, now); !id) {
       return id.error();
     }

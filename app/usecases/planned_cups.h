@@ -8,9 +8,9 @@
 namespace flowkin {
 
 /// Puts the cups of a plan on the bench, those that are not there yet by role
-/// and name, and returns how many. A cup with left-overs in it gets no volume:
-/// nobody knows how much of that is water. An activator called like a colour is
-/// told from it by the word `activator`.
+/// and name, and returns how many. Left-overs count as mix before any water,
+/// because nobody knows how much water is in them; the plan's notes say so. An
+/// activator called like a colour is told from it by the word `activator`.
 Result<int> PutPlannedCups(Bench& bench,
                            const PourPlan& plan,
                            const std::string& activator,

@@ -85,10 +85,16 @@ Result<std::string> KeepCellPicture(const CellPicture& picture,
     path = fs::path(folder) / (stem + "-" + std::to_string(i) + ".png");
   }
   std::vector<unsigned char> bytes;
+  bool encoded = false;
   try {
-    cv::imencode(".png", picture.bgr, bytes);
+    encoded = cv::imencode(".png", picture.bgr, bytes);
   } catch (const cv::Exception&) {
-    bytes.clear();
+  }
+  if (!encoded) {
+    return Error{ErrorCode::kInternal,
+                 "The picture of '" + fs::path(clip).filename().string() +
+                     "' that was counted cannot be kept; count on a photo "
+                     "instead."};
   }
   const Result<void> written =
       WriteWhole(path.string(), std::string(bytes.begin(), bytes.end()));

@@ -347,6 +347,13 @@ void AddNotes(const PlanRequest& request, PourPlan& plan) {
                            "it, and test its flow anew before it counts.");
     }
   }
+  if (std::any_of(plan.cups.begin(), plan.cups.end(), [](const auto& cup) {
+        return cup.left_over_ml > 0.0;
+      })) {
+    plan.notes.push_back(
+        "Water that left-overs hold already is not counted; a cup's share of "
+        "water is what is added to it from now on.");
+  }
   for (const PlannedCup& cup : plan.cups) {
     if (cup.body == PaintBody::kInk && cup.medium.volume_ml > 0.0) {
       plan.notes.push_back("'" + cup.name +

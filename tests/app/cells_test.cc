@@ -1,42 +1,26 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <chrono>
 #include <filesystem>
 #include <nlohmann/json.hpp>
 #include <opencv2/imgcodecs.hpp>
 #include <string>
 #include <vector>
 
-#include "core/video/clip_writer.h"
 #include "tests/app/run_flowkin.h"
+#include "tests/support/cell_tile.h"
 
 namespace flowkin::testing {
 namespace {
 
 using nlohmann::json;
 using ::testing::HasSubstr;
-
-/// A grid of `across` x `down` squares of 20 px, 40 px apart, as a PPM file.
-std::string Grid(const std::string& path, int across, int down) {
-  const int width = 40 * across + 20;
-  const int height = 40 * down + 20;
-  std::string bytes =
-      "P6\n" + std::to_string(width) + " " + std::to_string(height) + "\n255\n";
-  for (int y = 0; y < height; ++y) {
-    for (int x = 0; x < width; ++x) {
-      const bool cell = x % 40 >= 20 && y % 40 >= 20;
-      bytes += cell ? std::string("\xC8\x30\x20", 3)
-                    : std::string("\xE6\xE0\xDC", 3);
-    }
-  }
-  WriteFile(path, bytes);
-  return path;
-}
+using testing_support::WriteCellTile;
+using testing_support::WriteRunDown;
 
 TEST(Cells, AreCountedOnAPhoto) {
   const std::string folder = ScratchFolder();
-  const std::string photo = Grid(folder + "/grid.ppm", 15, 10);
+  const std::string photo = WriteCellTile(folder + "/grid.ppm", 15, 10);
   const std::string marks = folder + "/marks.png";
   const FlowkinRun run = RunFlowkin({"cells",
                                      photo,
@@ -73,7 +57,7 @@ TEST(Cells, AreCountedOnAPhoto) {
 TEST(Cells, AreWrittenIntoASession) {
   const std::string folder = ScratchFolder();
   const std::string store = folder + "/book.db";
-  const std::string photo = Grid(folder + "/grid.ppm", 15, 10);
+  const std::string photo = WriteCellTile(folder + "/grid.ppm", 15, 10);
   ASSERT_EQ(RunFlowkin({"bench", "new", "Harbour", "--store", store}).status,
             0);
   const FlowkinRun cup = RunFlowkin({"bench",
@@ -121,18 +105,9 @@ TEST(Cells, AreWrittenIntoASession) {
 // Two seconds on the cells, then the lens is covered.
 TEST(Cells, AreCountedOnTheLastPictureAtRest) {
   const std::string folder = ScratchFolder();
-  const cv::Mat grid = cv::imread(Grid(folder + "/grid.ppm", 15, 10));
+  const std::string photo = WriteCellTile(folder + "/grid.ppm", 15, 10);
   const std::string clip = folder + "/run-down.mp4";
-  const auto writer = ClipWriter::Create(clip);
-  ASSERT_TRUE(writer.has_value());
-  for (int i = 0; i < 60; ++i) {
-    const cv::Mat dark(grid.size(), CV_8UC3, cv::Scalar::all(10));
-    ASSERT_TRUE(
-        (*writer)
-            ->Add(i < 40 ? grid : dark, std::chrono::milliseconds(50 * i))
-            .has_value());
-  }
-  ASSERT_TRUE((*writer)->Finish().has_value());
+  WriteRunDown(photo, clip);
   const std::string picture = folder + "/seen.png";
   const FlowkinRun run = RunFlowkin(
       {"cells", clip, "--mm-per-px", "0.1", "--picture", picture, "--json"});
@@ -141,14 +116,14 @@ TEST(Cells, AreCountedOnTheLastPictureAtRest) {
   EXPECT_EQ(view["cells"], 150);
   EXPECT_GE(view["at_s"].get<double>(), 1.4);
   EXPECT_LE(view["at_s"].get<double>(), 1.95);
-  EXPECT_EQ(cv::imread(picture).size(), grid.size());
+  EXPECT_EQ(cv::imread(picture).size(), cv::imread(photo).size());
   EXPECT_THAT(RunFlowkin({"cells", clip, "--mm-per-px", "0.1"}).out,
               HasSubstr("s of the clip was read."));
 }
 
 TEST(Cells, TwoPhotosAreCompared) {
   const std::string folder = ScratchFolder();
-  const std::string photo = Grid(folder + "/a.ppm", 15, 10);
+  const std::string photo = WriteCellTile(folder + "/a.ppm", 15, 10);
   const FlowkinRun run = RunFlowkin({"cells",
                                      photo,
                                      "--mm-per-px",
@@ -172,7 +147,7 @@ TEST(Cells, TwoPhotosAreCompared) {
 
 TEST(Cells, RefusalsAndBadCalls) {
   const std::string folder = ScratchFolder();
-  const std::string photo = Grid(folder + "/few.ppm", 2, 2);
+  const std::string photo = WriteCellTile(folder + "/few.ppm", 2, 2);
   const FlowkinRun refused =
       RunFlowkin({"cells", photo, "--mm-per-px", "0.1", "--json"});
   EXPECT_EQ(refused.status, 3);

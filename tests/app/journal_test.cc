@@ -499,6 +499,54 @@ INSTANTIATE_TEST_SUITE_P(
                 2}),
     [](const auto& call) { return call.param.name; });
 
+// What will stand in the cup, left-over and new mix; only new mix is kept back.
+TEST(JournalCommand, PlannedCupsCountTheirLeftOvers) {
+  const std::string folder = ScratchFolder();
+  const std::string store = folder + "/book.db";
+  ASSERT_EQ(RunFlowkin({"bench", "new", "--store", store}).status, 0);
+  for (const auto& [name, ml] :
+       {std::pair("Lagoon", "20"), std::pair("Coal", "5000")}) {
+    ASSERT_EQ(RunFlowkin({"shelf",
+                          "add",
+                          name,
+                          "--volume-ml",
+                          ml,
+                          "--watered",
+                          "--store",
+                          store})
+                  .status,
+              0);
+  }
+  const FlowkinRun planned = RunFlowkin({"plan",
+                                         "--canvas",
+                                         "40x50x1.8cm",
+                                         "--technique",
+                                         "swipe",
+                                         "--colours",
+                                         "Lagoon",
+                                         "Coal",
+                                         "--on-bench",
+                                         "--store",
+                                         store,
+                                         "--json"});
+  ASSERT_EQ(planned.status, 0) << planned.err;
+  const json told = json::parse(planned.out);
+  const json cups = json::parse(
+      RunFlowkin({"bench", "show", "--store", store, "--json"}).out)["cups"];
+  ASSERT_EQ(told["cups"][1]["left_over_ml"], 20.0);
+  EXPECT_EQ(cups[1]["reserve_left_ml"], told["cups"][1]["reserve_ml"]);
+  EXPECT_NEAR(cups[1]["volume_ml"].get<double>() +
+                  cups[1]["reserve_left_ml"].get<double>(),
+              told["cups"][1]["needed_ml"].get<double>(),
+              1e-3);
+  ASSERT_EQ(told["cups"][2]["mix_ml"], 0.0);
+  EXPECT_EQ(cups[2]["reserve_left_ml"], 0.0);
+  EXPECT_NEAR(cups[2]["volume_ml"].get<double>(),
+              told["cups"][2]["needed_ml"].get<double>(),
+              1e-3);
+  EXPECT_THAT(told["notes"].dump(), HasSubstr("Water that left-overs hold"));
+}
+
 // A plan is kept, its cups go to the bench, and the pour is held against it.
 TEST(JournalCommand, APourRemembersItsPlan) {
   const std::string folder = ScratchFolder();

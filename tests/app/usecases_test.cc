@@ -7,6 +7,7 @@
 #include "app/usecases/compare_cup.h"
 #include "app/usecases/measure_clip.h"
 #include "app/usecases/measure_clips.h"
+#include "app/usecases/view_cells.h"
 #include "core/video/file_frame_source.h"
 
 namespace flowkin {
@@ -125,6 +126,16 @@ TEST(MeasureClipOptions, RefuseWhatIsOutOfRange) {
   MeasureClipOptions overwrite = LevelOptions();
   overwrite.overlay_path = clip;
   EXPECT_FALSE(overwrite.Validate(clip).has_value());
+}
+
+TEST(KeepCellPicture, LeavesNothingWhereThereIsNoPicture) {
+  const std::filesystem::path folder =
+      std::filesystem::path(::testing::TempDir()) / "no-cell-picture";
+  std::filesystem::remove_all(folder);
+  const auto kept = KeepCellPicture({}, "run-down.mp4", folder.string());
+  ASSERT_FALSE(kept.has_value());
+  EXPECT_THAT(kept.error().message, HasSubstr("'run-down.mp4'"));
+  EXPECT_TRUE(std::filesystem::is_empty(folder));
 }
 
 TEST(CompareCup, SwappingTheSidesInvertsTheRatio) {

@@ -335,6 +335,17 @@
             <source>A photo of the label …</source>
             <translation>Ein Foto vom Etikett …</translation>
         </message>
+        <message numerus="yes">
+            <source>There are %n labels on this photo: %1.</source>
+            <translation>
+                <numerusform>Auf diesem Foto ist %n Etikett: %1.</numerusform>
+                <numerusform>Auf diesem Foto sind %n Etiketten: %1.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Put all of them on the bench</source>
+            <translation>Alle auf den Tisch stellen</translation>
+        </message>
     </context>
     <context>
         <name>CurvesScreen</name>
@@ -3107,6 +3118,10 @@
             <translation>Dieses Etikett gehört zu Gießmedium; das ist kein Becher auf dem Tisch.</translation>
         </message>
         <message>
+            <source>There is no label to read.</source>
+            <translation>Es ist kein Etikett zu lesen.</translation>
+        </message>
+        <message>
             <source>The label&apos;s role is not known to this program.</source>
             <translation>Was das Etikett bezeichnet, kennt dieses Programm nicht.</translation>
         </message>
@@ -3137,6 +3152,14 @@
         <message>
             <source>&apos;%1&apos; cannot be written (%2); check the folder and the room on the disk.</source>
             <translation>&apos;%1&apos; lässt sich nicht schreiben (%2); den Ordner und den Platz auf dem Datenträger prüfen.</translation>
+        </message>
+        <message>
+            <source>Water that left-overs hold already is not counted; a cup&apos;s share of water is what is added to it from now on.</source>
+            <translation>Wasser, das in Resten schon steckt, ist nicht mitgezählt; der Wasseranteil eines Bechers ist das, was von jetzt an dazukommt.</translation>
+        </message>
+        <message>
+            <source>The picture of &apos;%1&apos; that was counted cannot be kept; count on a photo instead.</source>
+            <translation>Das gezählte Bild aus &apos;%1&apos; lässt sich nicht aufheben; stattdessen auf einem Foto zählen.</translation>
         </message>
     </context>
     <context>
@@ -3258,10 +3281,6 @@
         <message>
             <source>%1 of water is in it besides; it is written down as added.</source>
             <translation>Dazu kommen %1 Wasser, die schon darin sind; sie werden als zugegeben vermerkt.</translation>
-        </message>
-        <message>
-            <source>There are %1 labels on this photo; photograph one jar at a time.</source>
-            <translation>Auf diesem Foto sind %1 Etiketten; immer nur ein Glas fotografieren.</translation>
         </message>
         <message>
             <source>activator</source>
@@ -4084,6 +4103,10 @@
         <message>
             <source>The printer does not take the pages; save them as a file and open it.</source>
             <translation>Der Drucker nimmt die Seiten nicht an; als Datei speichern und diese öffnen.</translation>
+        </message>
+        <message>
+            <source>No printer is set up on this computer; save the pages as a file and print it elsewhere.</source>
+            <translation>Auf diesem Rechner ist kein Drucker eingerichtet; die Seiten als Datei sichern und anderswo drucken.</translation>
         </message>
     </context>
     <context>

@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
     <context>
+        <name>CupForm</name>
+        <message numerus="yes">
+            <source>There are %n labels on this photo: %1.</source>
+            <translation>
+                <numerusform>There is %n label on this photo: %1.</numerusform>
+                <numerusform>There are %n labels on this photo: %1.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>Wording</name>
         <message numerus="yes">
             <source>%n drop(s) %1</source>

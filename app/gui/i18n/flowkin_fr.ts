@@ -335,6 +335,17 @@
             <source>A photo of the label …</source>
             <translation>Une photo de l’étiquette …</translation>
         </message>
+        <message numerus="yes">
+            <source>There are %n labels on this photo: %1.</source>
+            <translation>
+                <numerusform>Il y a %n étiquette sur cette photo : %1.</numerusform>
+                <numerusform>Il y a %n étiquettes sur cette photo : %1.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Put all of them on the bench</source>
+            <translation>Les poser tous sur l’établi</translation>
+        </message>
     </context>
     <context>
         <name>CurvesScreen</name>
@@ -3107,6 +3118,10 @@
             <translation>Cette étiquette est celle d’un médium de coulage, qui n’est pas un gobelet de l’établi.</translation>
         </message>
         <message>
+            <source>There is no label to read.</source>
+            <translation>Il n’y a pas d’étiquette à lire.</translation>
+        </message>
+        <message>
             <source>The label&apos;s role is not known to this program.</source>
             <translation>Ce programme ne connaît pas le rôle indiqué sur l’étiquette.</translation>
         </message>
@@ -3137,6 +3152,14 @@
         <message>
             <source>&apos;%1&apos; cannot be written (%2); check the folder and the room on the disk.</source>
             <translation>&apos;%1&apos; ne peut pas être écrit (%2) ; vérifier le dossier et la place sur le disque.</translation>
+        </message>
+        <message>
+            <source>Water that left-overs hold already is not counted; a cup&apos;s share of water is what is added to it from now on.</source>
+            <translation>L’eau déjà contenue dans les restes n’est pas comptée ; la part d’eau d’un gobelet est ce qu’on y ajoute à partir de maintenant.</translation>
+        </message>
+        <message>
+            <source>The picture of &apos;%1&apos; that was counted cannot be kept; count on a photo instead.</source>
+            <translation>L’image de &apos;%1&apos; qui a été comptée ne peut pas être conservée ; compter plutôt sur une photo.</translation>
         </message>
     </context>
     <context>
@@ -3258,10 +3281,6 @@
         <message>
             <source>%1 of water is in it besides; it is written down as added.</source>
             <translation>S’y ajoutent %1 d’eau, déjà dedans, notés comme ajoutés.</translation>
-        </message>
-        <message>
-            <source>There are %1 labels on this photo; photograph one jar at a time.</source>
-            <translation>Il y a %1 étiquettes sur cette photo ; photographier un bocal à la fois.</translation>
         </message>
         <message>
             <source>activator</source>
@@ -4084,6 +4103,10 @@
         <message>
             <source>The printer does not take the pages; save them as a file and open it.</source>
             <translation>L’imprimante n’accepte pas les pages ; les enregistrer dans un fichier et l’ouvrir.</translation>
+        </message>
+        <message>
+            <source>No printer is set up on this computer; save the pages as a file and print it elsewhere.</source>
+            <translation>Aucune imprimante n’est installée sur cet ordinateur ; enregistrer les pages dans un fichier et l’imprimer ailleurs.</translation>
         </message>
     </context>
     <context>

@@ -14,11 +14,13 @@ Popup {
     property string swatch
     property var values: ({})
     property bool labelled: false
+    property var several: []
     readonly property list<string> swatches: ["#f4f2ea", "#191919", "#7d8083", "#b8322a", "#e0742f", "#e5b93c", "#4f8f4a", "#1f7a7a", "#2c5fa8", "#2f2f78", "#7a3f8c", "#c76a94", "#7a5234", "#cdb58f"]
 
     function edit(cupRow: int) {
         row = cupRow
         labelled = false
+        several = []
         fill(board.form(cupRow))
         open()
         nameField.forceActiveFocus()
@@ -26,6 +28,7 @@ Popup {
     function editLabel() {
         row = -1
         labelled = true
+        several = []
         labelField.clear()
         fill(board.form(-1))
         open()
@@ -37,8 +40,19 @@ Popup {
             labelField.selectAll()
             return
         }
+        several = read["several"] || []
+        if (several.length > 0) {
+            wrong.text = ""
+            allButton.forceActiveFocus()
+            return
+        }
         fill(read)
         nameField.forceActiveFocus()
+    }
+    function keepAll() {
+        wrong.text = board.keepLabels(labelPhoto.selectedFile)
+        if (wrong.text.length === 0)
+            close()
     }
     function fill(form: var) {
         values = form
@@ -150,7 +164,9 @@ Popup {
             anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
             spacing: Theme.gap
             Words { id: wrong; objectName: "cupWrong"; width: parent.width; visible: text.length > 0; color: Theme.warm; font.bold: true; Accessible.role: Accessible.AlertMessage }
-            BigButton { objectName: "cupKeep"; strong: true; text: qsTr("Put it on the bench"); onClicked: sheet.keep() }
+            Words { objectName: "cupSeveral"; width: parent.width; visible: sheet.several.length > 0; text: qsTr("There are %n labels on this photo: %1.", "", sheet.several.length).arg(sheet.several.join(", ")) }
+            BigButton { id: allButton; objectName: "cupAllLabels"; visible: sheet.several.length > 0; strong: true; text: qsTr("Put all of them on the bench"); onClicked: sheet.keepAll() }
+            BigButton { objectName: "cupKeep"; visible: sheet.several.length === 0; strong: true; text: qsTr("Put it on the bench"); onClicked: sheet.keep() }
             BigButton { objectName: "cupFromLabel"; visible: sheet.row < 0 && !sheet.labelled; text: qsTr("From a label"); onClicked: sheet.editLabel() }
             BigButton { text: qsTr("Leave it"); onClicked: sheet.close() }
             BigButton { visible: sheet.row >= 0; text: qsTr("Take it off the bench"); onClicked: { sheet.board.remove(sheet.row); sheet.close() } }

@@ -13,8 +13,8 @@
 #include <QPrinter>
 #include <QProcess>
 #include <QTemporaryDir>
-#include <chrono>
 #include <cmath>
+#include <map>
 #include <memory>
 #include <nlohmann/json.hpp>
 #include <opencv2/imgcodecs.hpp>
@@ -25,27 +25,17 @@
 #include "app/gui/last_check.h"
 #include "app/gui/print_room.h"
 #include "app/usecases/label_document.h"
-#include "core/video/clip_writer.h"
 #include "tests/app/run_flowkin.h"
+#include "tests/support/cell_tile.h"
 
 namespace flowkin::testing {
 namespace {
 
 using nlohmann::json;
 
-/// Squares of 20 px, 40 px apart.
 QString Squares(const QString& path, int across, int down) {
-  QImage picture(40 * across + 20, 40 * down + 20, QImage::Format_RGB32);
-  picture.fill(QColor(230, 224, 220));
-  for (int y = 0; y < picture.height(); ++y) {
-    for (int x = 0; x < picture.width(); ++x) {
-      if (x % 40 >= 20 && y % 40 >= 20) {
-        picture.setPixelColor(x, y, QColor(200, 48, 32));
-      }
-    }
-  }
-  EXPECT_TRUE(picture.save(path));
-  return path;
+  return QString::fromStdString(
+      testing_support::WriteCellTile(path.toStdString(), across, down));
 }
 
 class Pages : public ::testing::Test {
@@ -186,10 +176,11 @@ TEST_F(Pages, ALabelFillsTheFormOfItsCup) {
 
 // libqrencode makes the code, another library reads it from the page as a
 // camera would see it: small, turned, on a dark table.
-TEST_F(Pages, APhotoOfALabelFillsTheFormOfItsCup) {
+TEST_F(Pages, APhotoOfLabelsSetsTheirCupsUp) {
   std::istringstream text(
       R"({"labels":[{"name":"Lagune für Ä","role":"activator","volume_ml":126,)"
-      R"("water_ml":6,"target":1.2},{"name":"Ash","volume_ml":90}]})");
+      R"("water_ml":6,"target":1.2},{"name":"Ash","volume_ml":90},)"
+      R"({"name":"Batch 7","role":"medium"}]})");
   const Result<std::vector<BatchLabel>> labels = ReadLabels({}, text);
   ASSERT_TRUE(labels.has_value());
   const auto photo = [&](std::vector<BatchLabel> printed, const char* name) {
@@ -219,11 +210,10 @@ TEST_F(Pages, APhotoOfALabelFillsTheFormOfItsCup) {
   EXPECT_EQ(form["volume"], "120");
   EXPECT_EQ(form["water"], 6.0);
   EXPECT_EQ(form["target"], "1,2");
-  // Two jars, none, no picture: the form stays and says why.
+  // None, no picture: the form stays and says why.
   QStringList said;
   for (const QUrl& wrong :
-       {photo(*labels, "two.jpg"),
-        QUrl::fromLocalFile(Squares(folder_.filePath("none.png"), 4, 4)),
+       {QUrl::fromLocalFile(Squares(folder_.filePath("none.png"), 4, 4)),
         QUrl::fromLocalFile(folder_.filePath("missing.jpg"))}) {
     const QVariantMap read = board_->formOfLabelPhoto(wrong);
     EXPECT_EQ(read.keys(), QStringList("trouble"))
@@ -231,7 +221,25 @@ TEST_F(Pages, APhotoOfALabelFillsTheFormOfItsCup) {
     said << read["trouble"].toString();
   }
   EXPECT_EQ(said.removeDuplicates(), 0);
-  EXPECT_TRUE(said.front().contains('2'));
+  // Of two jars, a cup each once she has seen their names.
+  const QUrl two = photo({labels->at(0), labels->at(1)}, "two.jpg");
+  const QVariantMap both = board_->formOfLabelPhoto(two);
+  EXPECT_EQ(both.keys(), QStringList("several"));
+  QStringList names = both["several"].toStringList();
+  names.sort();
+  EXPECT_EQ(names, QStringList({"Ash", QString("Lagune für Ä")}));
+  EXPECT_TRUE(board_->empty());
+  EXPECT_EQ(board_->keepLabels(two), QString());
+  ASSERT_EQ(board_->State().cups.size(), 2u);
+  std::map<std::string, double> now_ml;
+  for (const BoardCup& cup : board_->State().cups) {
+    now_ml[cup.details.label] = cup.volume_now_ml.value_or(0.0);
+  }
+  EXPECT_EQ(now_ml["Ash"], 90.0);
+  EXPECT_EQ(now_ml["Lagune für Ä"], 126.0);
+  // One of them is no cup: none is put there.
+  EXPECT_NE(board_->keepLabels(photo(*labels, "medium.jpg")), QString());
+  EXPECT_EQ(board_->State().cups.size(), 2u);
 }
 
 // Half the cup is medium and the new batch flows 1.2 / 1.0 as slowly: the
@@ -556,18 +564,8 @@ TEST_F(Pages, CellsAreCountedInAClip) {
   journal_->visit();
   CellRoom room(journal_.get());
   const QString photo = Squares(folder_.filePath("a.png"), 15, 10);
-  const cv::Mat grid = cv::imread(photo.toStdString());
   const QString clip = folder_.filePath("run-down.mp4");
-  const auto writer = ClipWriter::Create(clip.toStdString());
-  ASSERT_TRUE(writer.has_value());
-  for (int i = 0; i < 60; ++i) {
-    const cv::Mat dark(grid.size(), CV_8UC3, cv::Scalar::all(10));
-    ASSERT_TRUE(
-        (*writer)
-            ->Add(i < 40 ? grid : dark, std::chrono::milliseconds(50 * i))
-            .has_value());
-  }
-  ASSERT_TRUE((*writer)->Finish().has_value());
+  testing_support::WriteRunDown(photo.toStdString(), clip.toStdString());
   room.open(0, QUrl::fromLocalFile(clip));
   room.setPixel(0, "0,1");  // before it is read
   WaitForCount(room);
@@ -593,7 +591,8 @@ TEST_F(Pages, CellsAreCountedInAClip) {
             shown_day["cell_tests"][1]["photo"]);
   for (const json& test : shown_day["cell_tests"]) {
     EXPECT_EQ(test["cells"], told["cells"]);
-    EXPECT_EQ(cv::imread(test["photo"].get<std::string>()).size(), grid.size());
+    EXPECT_EQ(cv::imread(test["photo"].get<std::string>()).size(),
+              cv::imread(photo.toStdString()).size());
   }
   // Another file is chosen while the clip is still read.
   room.open(1, QUrl::fromLocalFile(clip));
@@ -639,6 +638,25 @@ TEST_F(Pages, APrinterGetsThePagesInTheirTrueSize) {
   EXPECT_NEAR(ours.width, theirs.width, kHair_px);
   EXPECT_NEAR(ours.height, theirs.height, kHair_px);
   EXPECT_GT(ours.width, 1000) << "most of the sheet";
+  // Paper that is shorter (ANSI A, 8.5 x 11 in) gets the page smaller, whole
+  // and in the middle.
+  print_->sheet();
+  QPrinter letter;
+  const QString small = folder_.filePath("small.pdf");
+  letter.setOutputFormat(QPrinter::PdfFormat);
+  letter.setOutputFileName(small);
+  letter.setPageSize(QPageSize(QPageSize::Letter));
+  print_->PrintOn(letter);
+  const cv::Mat less = drawn(small);
+  EXPECT_NEAR(less.cols, 8.5 * 300.0, kHair_px);
+  EXPECT_NEAR(less.rows, 11.0 * 300.0, kHair_px);
+  constexpr double kSmaller = 11.0 * 25.4 / 297.0;
+  const cv::Rect shrunk = cv::boundingRect(less < 128);
+  EXPECT_NEAR(shrunk.width, kSmaller * ours.width, 2 * kHair_px);
+  EXPECT_NEAR(shrunk.height, kSmaller * ours.height, 2 * kHair_px);
+  EXPECT_NEAR(shrunk.x + 0.5 * shrunk.width - 0.5 * less.cols,
+              kSmaller * (ours.x + 0.5 * ours.width - 0.5 * paper.cols),
+              2 * kHair_px);
   // A folder that is not there takes nothing.
   print_->sheet();
   QPrinter lost;
