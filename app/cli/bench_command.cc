@@ -407,6 +407,7 @@ std::vector<BenchAction> PlainActions(CLI::App& bench) {
              if (!id) return id.error();
              cup = *id;
            }
+           if (auto fits = CheckText(flags->text); !fits) return fits.error();
            if (auto done = b.TakeNote(cup, flags->text, now); !done) {
              return done.error();
            }

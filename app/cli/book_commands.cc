@@ -8,6 +8,7 @@
 #include "app/cli/clock.h"
 #include "app/cli/command.h"
 #include "app/cli/cup_document.h"
+#include "app/usecases/read_file.h"
 #include "app/usecases/write_file.h"
 
 namespace flowkin {
@@ -94,14 +95,9 @@ ExitStatus RunExport(const TransferArguments& arguments, Terminal& terminal) {
 ExitStatus RunImport(const TransferArguments& arguments, Terminal& terminal) {
   Result<std::vector<StoredCup>> cups = [&] {
     if (arguments.file.empty()) return ReadBookDocument(terminal.in);
-    std::ifstream file(arguments.file);
-    if (!file) {
-      return Result<std::vector<StoredCup>>(
-          Error{ErrorCode::kUnreadable,
-                "The file '" + arguments.file +
-                    "' cannot be opened; check its name and rights."});
-    }
-    return ReadBookDocument(file);
+    Result<std::ifstream> file = OpenToRead(arguments.file);
+    if (!file) return Result<std::vector<StoredCup>>(file.error());
+    return ReadBookDocument(*file);
   }();
   if (!cups) return Fail(terminal, cups.error());
   Result<CalibrationStore> book = OpenBook(arguments.store, /*write=*/true);

@@ -7,6 +7,8 @@
 #include <sstream>
 #include <utility>
 
+#include "app/usecases/read_file.h"
+
 namespace flowkin {
 namespace {
 
@@ -258,6 +260,18 @@ std::size_t SequenceLength(const std::string& text, std::size_t at) {
   return length;
 }
 
+bool IsPlain(const std::string& text, bool lines) {
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t length = SequenceLength(text, at);
+    const char byte = text[at];
+    const bool control = (byte >= 0 && byte < ' ') || byte == '\x7f';
+    const bool of_lines = byte == '\n' || byte == '\t';
+    if (length == 0 || (control && !(lines && of_lines))) return false;
+    at += length;
+  }
+  return true;
+}
+
 }  // namespace
 
 std::optional<DoseUnit> KnownUnit(const std::string& kind) {
@@ -272,14 +286,16 @@ Result<void> CheckName(const std::string& what, const std::string& name) {
                     "The " + what +
                         " must be plain text (UTF-8) of at most 200 bytes "
                         "without control characters."};
-  if (name.size() > kMostName) return error;
-  for (std::size_t at = 0; at < name.size();) {
-    const std::size_t length = SequenceLength(name, at);
-    const auto byte = static_cast<unsigned char>(name[at]);
-    if (length == 0 || byte < 0x20 || byte == 0x7f) return error;
-    at += length;
-  }
+  if (name.size() > kMostName || !IsPlain(name, /*lines=*/false)) return error;
   return {};
+}
+
+Result<void> CheckText(const std::string& text) {
+  constexpr std::size_t kMostText = 20000;
+  if (text.size() <= kMostText && IsPlain(text, /*lines=*/true)) return {};
+  return Error{ErrorCode::kInvalidArgument,
+               "What is written down must be plain text (UTF-8) of at most "
+               "20000 bytes without control characters."};
 }
 
 StoredCup ToStoredCup(const CupDocument& cup, const std::string& now_utc) {
@@ -398,13 +414,9 @@ Result<CupDocument> ReadCupDocument(std::istream& in) {
 Result<CupDocument> ReadCupDocument(const std::string& path,
                                     std::istream& fallback) {
   if (path.empty()) return ReadCupDocument(fallback);
-  std::ifstream file(path);
-  if (!file) {
-    return Error{
-        ErrorCode::kUnreadable,
-        "The file '" + path + "' cannot be opened; check its name and rights."};
-  }
-  return ReadCupDocument(file);
+  Result<std::ifstream> file = OpenToRead(path);
+  if (!file) return file.error();
+  return ReadCupDocument(*file);
 }
 
 }  // namespace flowkin

@@ -27,6 +27,9 @@ std::optional<DoseUnit> KnownUnit(const std::string& kind);
 /// UTF-8, longer than 200 bytes or with control characters. Empty names pass.
 Result<void> CheckName(const std::string& what, const std::string& name);
 
+/// The same for a text of several lines, of at most 20000 bytes.
+Result<void> CheckText(const std::string& text);
+
 /// The cup as the brand book keeps it.
 StoredCup ToStoredCup(const CupDocument& cup, const std::string& now_utc);
 

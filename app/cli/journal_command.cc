@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 #include <filesystem>
+#include <fstream>
 #include <memory>
 #include <ostream>
 #include <string>
@@ -11,10 +12,12 @@
 #include "app/cli/book_options.h"
 #include "app/cli/clock.h"
 #include "app/cli/command.h"
+#include "app/cli/cup_document.h"
 #include "app/cli/practice_options.h"
 #include "app/usecases/amounts.h"
 #include "app/usecases/bench.h"
 #include "app/usecases/journal_document.h"
+#include "app/usecases/read_file.h"
 
 namespace flowkin {
 namespace {
@@ -270,6 +273,9 @@ ExitStatus RunRemind(const JournalArguments& arguments, Terminal& terminal) {
     terminal.out << FormatDay(reminder.from) << "  " << reminder.name << ": "
                  << reminder.says << '\n';
   }
+  for (const std::string& caution : CautionsOf(*reminders)) {
+    terminal.out << "Caution: " << caution << '\n';
+  }
   return ExitStatus::kDone;
 }
 
@@ -279,6 +285,9 @@ ExitStatus Write(const JournalArguments& arguments,
                  Terminal& terminal,
                  const Verb& verb) {
   {
+    if (auto fits = CheckText(arguments.text); !fits) {
+      return Fail(terminal, fits.error());
+    }
     Result<Bench> bench = Bench::Open(StorePath(arguments.store));
     if (!bench) return Fail(terminal, bench.error());
     if (auto opened = bench->OpenSession(arguments.session); !opened) {
@@ -315,15 +324,14 @@ ExitStatus RunPour(const JournalArguments& arguments, Terminal& terminal) {
   });
 }
 
-/// The whole path of a photo that is there.
+/// The whole path of a photo that is there; what it shows is not looked at.
 Result<std::string> PhotoPath(const std::string& photo) {
+  if (const Result<std::ifstream> file = OpenToRead(photo); !file) {
+    return file.error();
+  }
   std::error_code failed;
   const std::filesystem::path path = std::filesystem::canonical(photo, failed);
-  if (failed) {
-    return Error{ErrorCode::kUnreadable,
-                 "'" + photo + "' cannot be read; check its name."};
-  }
-  return path.string();
+  return failed ? photo : path.string();
 }
 
 ExitStatus RunPhoto(const JournalArguments& arguments, Terminal& terminal) {

@@ -15,8 +15,9 @@ namespace {
 /// CLI11 speaks in several lines; a wrong call gets one sentence.
 std::string WrongUseSentence(const CLI::App& app, const CLI::Error& error) {
   std::string help = app.get_name();
-  for (const CLI::App* sub : app.get_subcommands()) {
-    help += " " + sub->get_name();
+  for (const CLI::App* at = &app; !at->get_subcommands().empty();) {
+    at = at->get_subcommands().front();
+    help += " " + at->get_name();
   }
   std::string what = error.what();
   while (!what.empty() && (what.back() == '.' || what.back() == '\n')) {

@@ -9,6 +9,7 @@
 #include "app/cli/book_options.h"
 #include "app/cli/clock.h"
 #include "app/cli/command.h"
+#include "app/cli/cup_document.h"
 #include "app/cli/practice_options.h"
 #include "app/usecases/amounts.h"
 #include "app/usecases/plan_document.h"
@@ -46,6 +47,7 @@ Result<PlannedPaint> ReadColour(const std::string& text) {
                       "NAME:SHARE:BODY (heavy, soft, fluid, ink, powder)."};
   if (parts.empty() || parts[0].empty() || parts.size() > 3) return bad;
   paint.name = parts[0];
+  if (auto fits = CheckName("colour", paint.name); !fits) return fits.error();
   if (parts.size() > 1 && !parts[1].empty()) {
     const Result<std::pair<double, double>> share = ReadParts(parts[1]);
     if (!share) return bad;

@@ -6,6 +6,7 @@
 #include "app/cli/book_options.h"
 #include "app/cli/clock.h"
 #include "app/cli/command.h"
+#include "app/cli/cup_document.h"
 #include "app/usecases/amounts.h"
 #include "app/usecases/shelf_document.h"
 
@@ -90,6 +91,9 @@ ExitStatus RunAdd(const ShelfArguments& arguments, Terminal& terminal) {
     if (!read) return Fail(terminal, read.error());
     jars = *std::move(read);
   } else {
+    if (auto fits = CheckName("name", arguments.name); !fits) {
+      return Fail(terminal, fits.error());
+    }
     ShelfJar jar;
     jar.jar.name = arguments.name;
     jar.jar.volume_ml = arguments.volume_ml;

@@ -6,6 +6,7 @@
 #include "app/cli/book_options.h"
 #include "app/cli/clock.h"
 #include "app/cli/command.h"
+#include "app/cli/cup_document.h"
 #include "app/cli/practice_options.h"
 #include "app/usecases/amounts.h"
 #include "app/usecases/book_practice.h"
@@ -87,6 +88,11 @@ ExitStatus Keep(const TechniquesArguments& arguments, Terminal& terminal) {
       }
     } else {
       Technique technique = arguments.technique;
+      for (const std::string& text : {technique.name, technique.what}) {
+        if (auto fits = CheckName("technique", text); !fits) {
+          return Fail(terminal, fits.error());
+        }
+      }
       for (const Technique& known : table) {
         if (known.name != technique.name) continue;
         const std::string what = technique.what;

@@ -99,6 +99,7 @@ void JournalReader::Read() {
   other_.clear();
   learned_.clear();
   reminders_.clear();
+  cautions_.clear();
   std::error_code missing;
   if (!std::filesystem::exists(StorePath().toStdString(), missing)) {
     emit changed();
@@ -175,6 +176,9 @@ void JournalReader::Read() {
     if (!why.isEmpty()) says += " (" + why.join(QStringLiteral(", ")) + ")";
     reminders_ << QVariantMap{{"day", DayText(reminder.from)},
                               {"says", Line(Text(reminder.name), says)}};
+  }
+  for (const std::string& caution : CautionsOf(*due)) {
+    cautions_ << Wording::Engine(caution);
   }
   emit changed();
 }

@@ -37,6 +37,7 @@ class JournalReader : public QObject {
   Q_PROPERTY(QStringList learned READ learned NOTIFY changed)
   /// Each with "day" and "says".
   Q_PROPERTY(QVariantList reminders READ reminders NOTIFY changed)
+  Q_PROPERTY(QStringList cautions READ cautions NOTIFY changed)
   Q_PROPERTY(QString trouble READ trouble NOTIFY changed)
   /// For the form of a pour: what the plan says, in her units.
   Q_PROPERTY(QString plannedText READ plannedText NOTIFY changed)
@@ -59,6 +60,7 @@ class JournalReader : public QObject {
   QStringList faults() const;
   QStringList learned() const { return learned_; }
   QVariantList reminders() const { return reminders_; }
+  QStringList cautions() const { return cautions_; }
   QString trouble() const { return trouble_; }
   QString plannedText() const;
   QStringList cupNames() const;
@@ -120,6 +122,7 @@ class JournalReader : public QObject {
   QVariantMap other_;
   QStringList learned_;
   QVariantList reminders_;
+  QStringList cautions_;
   QString trouble_;
 };
 

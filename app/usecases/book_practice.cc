@@ -1,5 +1,6 @@
 #include "app/usecases/book_practice.h"
 
+#include <cstdint>
 #include <filesystem>
 #include <system_error>
 #include <utility>
@@ -11,9 +12,10 @@ namespace flowkin {
 Result<BookPractice> ReadPractice(const std::string& store_path) {
   BookPractice practice;
   // An empty file is a book whose first entry was cut short.
-  std::error_code missing;
-  if (store_path.empty() ||
-      std::filesystem::file_size(store_path, missing) == 0 || missing) {
+  std::error_code failed;
+  const std::uintmax_t size = std::filesystem::file_size(store_path, failed);
+  if (store_path.empty() || (!failed && size == 0) ||
+      failed == std::errc::no_such_file_or_directory) {
     return practice;
   }
   const Result<WorkshopStore> workshop =

@@ -258,8 +258,20 @@ Result<ReadyReport> CheckTable(const DayFacts& facts) {
   if (!readiness) return readiness.error();
   return ReadyReport{
       *std::move(readiness),
-      Cautions(
-          {Hazard::kPaint, Hazard::kFlame, Hazard::kAlcohol, Hazard::kWaste})};
+      Cautions({Hazard::kPaint,
+                Hazard::kFlame,
+                Hazard::kAlcohol,
+                Hazard::kElectricity,
+                Hazard::kWaste})};
+}
+
+std::vector<std::string> CautionsOf(const std::vector<Reminder>& reminders) {
+  const bool finish = std::any_of(
+      reminders.begin(), reminders.end(), [](const Reminder& reminder) {
+        return reminder.kind == ReminderKind::kVarnish;
+      });
+  return finish ? Cautions({Hazard::kResin, Hazard::kAlcohol})
+                : std::vector<std::string>();
 }
 
 }  // namespace flowkin

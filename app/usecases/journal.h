@@ -92,4 +92,8 @@ struct ReadyReport {
 };
 Result<ReadyReport> CheckTable(const DayFacts& facts);
 
+/// The cautions that belong to what is due: resin and solvents once it is time
+/// for a varnish.
+std::vector<std::string> CautionsOf(const std::vector<Reminder>& reminders);
+
 }  // namespace flowkin

@@ -346,6 +346,7 @@ Json RemindersDocument(const std::vector<Reminder>& reminders) {
     each["says"] = reminder.says;
     document["reminders"].push_back(std::move(each));
   }
+  document["cautions"] = CautionsOf(reminders);
   return document;
 }
 

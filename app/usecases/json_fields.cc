@@ -5,6 +5,8 @@
 #include <limits>
 #include <utility>
 
+#include "app/usecases/read_file.h"
+
 namespace flowkin {
 namespace {
 
@@ -133,16 +135,11 @@ std::vector<std::string> JsonFields::Texts(const char* name) const {
 }
 
 Result<Json> ParseDocument(const std::string& path, std::istream& fallback) {
-  std::ifstream file;
-  if (!path.empty()) {
-    file.open(path, std::ios::binary);
-    if (!file) {
-      return Error{ErrorCode::kUnreadable,
-                   "'" + path + "' cannot be read; check its name."};
-    }
-  }
   try {
-    return Json::parse(path.empty() ? fallback : file);
+    if (path.empty()) return Json::parse(fallback);
+    Result<std::ifstream> file = OpenToRead(path);
+    if (!file) return file.error();
+    return Json::parse(*file);
   } catch (const nlohmann::json::exception&) {
     return Error{
         ErrorCode::kUnreadable,

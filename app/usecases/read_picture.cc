@@ -1,16 +1,18 @@
 #include "app/usecases/read_picture.h"
 
-#include <fstream>
 #include <iterator>
 #include <opencv2/imgcodecs.hpp>
 #include <vector>
+
+#include "app/usecases/read_file.h"
 
 namespace flowkin {
 
 Result<cv::Mat> ReadPicture(const std::string& path) {
   // The library's own reading of files prints warnings of its own.
-  std::ifstream file(path, std::ios::binary);
-  const std::vector<char> bytes{std::istreambuf_iterator<char>(file),
+  Result<std::ifstream> file = OpenToRead(path);
+  if (!file) return file.error();
+  const std::vector<char> bytes{std::istreambuf_iterator<char>(*file),
                                 std::istreambuf_iterator<char>()};
   cv::Mat picture;
   try {

@@ -107,6 +107,10 @@ Result<void> Validate(const PlanRequest& request) {
       request.colours.empty()) {
     return OutOfRange("The technique needs colours; name at least one");
   }
+  constexpr std::size_t kMostColours = 100;
+  if (request.colours.size() > kMostColours) {
+    return OutOfRange("A plan holds at most 100 colours");
+  }
   struct Share {
     double value;
     double high;

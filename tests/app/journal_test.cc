@@ -405,6 +405,7 @@ TEST_F(TheJournal, RemindsOfWhatIsDue) {
   EXPECT_EQ(due["reminders"][0]["by"], "2026-03-04");
   EXPECT_EQ(due["reminders"][2]["kind"], "varnish");
   EXPECT_EQ(due["reminders"][2]["from"], "2026-03-15");
+  EXPECT_THAT(due["cautions"].dump(), HasSubstr("resin"));
   ASSERT_TRUE(bench_->SetRoomTemperature(15.0, now_));
   due = Run({"journal", "remind", "--today", "2026-03-02"});
   EXPECT_THAT(due.dump(), HasSubstr("2026-03-29"));
@@ -475,6 +476,14 @@ TEST_F(TheJournal, TheLastCheckReadsTheBench) {
   EXPECT_THAT(check.dump(), HasSubstr("too thick"));
 }
 
+std::vector<std::string> ManyColours() {
+  std::vector<std::string> call = {
+      "plan", "--no-book", "--canvas", "40x50", "--technique", "swipe"};
+  call.emplace_back("--colours");
+  call.insert(call.end(), 101, "Lagoon");
+  return call;
+}
+
 class JournalBadCalls : public ::testing::TestWithParam<BadCall> {};
 TEST_P(JournalBadCalls, EndWithTheirStatusAndOneSentence) {
   ExpectFails(GetParam());
@@ -490,6 +499,25 @@ INSTANTIATE_TEST_SUITE_P(
                 4},
         BadCall{"UnknownFault", {"journal", "fault", "1", "haunted"}, "", 2},
         BadCall{"NoDay", {"journal", "remind", "--today", "soon"}, "", 2},
+        BadCall{"FolderAsBook", {"plan", "--store", "/"}, "", 4},
+        BadCall{"FolderAsPlan", {"plan", "--file", "/"}, "", 4},
+        BadCall{"FolderAsShelf", {"shelf", "--file", "/"}, "", 4},
+        BadCall{"FolderAsTable", {"ready", "--file", "/"}, "", 4},
+        BadCall{"FolderAsCup", {"dose", "--file", "/"}, "", 4},
+        BadCall{"FolderAsPhoto", {"journal", "photo", "1", "/"}, "", 4},
+        BadCall{"FolderAsCells", {"cells", "/", "--mm-per-px", "1"}, "", 4},
+        BadCall{"FolderAsLabels",
+                {"print", "labels", "--file", "/", "--out", "x.pdf"},
+                "",
+                4},
+        BadCall{"NoteOfNoText", {"journal", "note", "1", "\xff"}, "", 2},
+        BadCall{
+            "JarOfNoText", {"shelf", "add", "\xff", "--volume-ml", "5"}, "", 2},
+        BadCall{"ColourOfNoText",
+                {"plan", "--no-book", "--colours", "\xff"},
+                "",
+                2},
+        BadCall{"TooManyColours", ManyColours(), "", 2},
         BadCall{"NoTable", {"ready"}, "nothing", 4},
         BadCall{"EmptyTable", {"ready"}, "{}", 3},
         BadCall{"CupWithoutName", {"ready"}, R"({"cups": [{}]})", 4},

@@ -3122,6 +3122,18 @@
             <translation>Es ist kein Etikett zu lesen.</translation>
         </message>
         <message>
+            <source>A plan holds at most 100 colours.</source>
+            <translation>Ein Plan fasst höchstens 100 Farben.</translation>
+        </message>
+        <message>
+            <source>&apos;%1&apos; is a folder; name a file in it.</source>
+            <translation>&apos;%1&apos; ist ein Ordner; eine Datei darin angeben.</translation>
+        </message>
+        <message>
+            <source>&apos;%1&apos; cannot be read; check its name and rights.</source>
+            <translation>&apos;%1&apos; lässt sich nicht lesen; Namen und Rechte prüfen.</translation>
+        </message>
+        <message>
             <source>The label&apos;s role is not known to this program.</source>
             <translation>Was das Etikett bezeichnet, kennt dieses Programm nicht.</translation>
         </message>

@@ -3122,6 +3122,18 @@
             <translation>Il n’y a pas d’étiquette à lire.</translation>
         </message>
         <message>
+            <source>A plan holds at most 100 colours.</source>
+            <translation>Un plan contient au plus 100 couleurs.</translation>
+        </message>
+        <message>
+            <source>&apos;%1&apos; is a folder; name a file in it.</source>
+            <translation>&apos;%1&apos; est un dossier ; indiquer un fichier dedans.</translation>
+        </message>
+        <message>
+            <source>&apos;%1&apos; cannot be read; check its name and rights.</source>
+            <translation>&apos;%1&apos; ne peut pas être lu ; vérifier le nom et les droits.</translation>
+        </message>
+        <message>
             <source>The label&apos;s role is not known to this program.</source>
             <translation>Ce programme ne connaît pas le rôle indiqué sur l’étiquette.</translation>
         </message>

@@ -195,6 +195,10 @@ ScrollPage {
         model: screen.journal.reminders
         Words { required property var modelData; Layout.fillWidth: true; text: modelData["day"] + "   " + modelData["says"] }
     }
+    Repeater {
+        model: screen.journal.cautions
+        Words { required property string modelData; Layout.fillWidth: true; text: modelData; color: Theme.quiet }
+    }
     Heading { Layout.fillWidth: true; visible: screen.journal.learned.length > 0; text: qsTr("What your pours teach") }
     Repeater {
         model: screen.journal.learned
