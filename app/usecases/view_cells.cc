@@ -144,13 +144,16 @@ Result<void> DrawCells(const CellPicture& picture,
       cv::circle(
           drawn, centre, radius + 1, cv::Scalar::all(255), 1, cv::LINE_AA);
     }
-    if (cv::imwrite(out, drawn)) return {};
+    const std::string ending = std::filesystem::path(out).extension().string();
+    std::vector<unsigned char> bytes;
+    if (cv::haveImageWriter(ending) && cv::imencode(ending, drawn, bytes)) {
+      return WriteWhole(out, std::string(bytes.begin(), bytes.end()));
+    }
   } catch (const cv::Exception&) {
   }
-  return Error{ErrorCode::kInternal,
-               "'" + out +
-                   "' cannot be written; the name must end in .png or .jpg and "
-                   "its folder must be there."};
+  return Error{
+      ErrorCode::kInternal,
+      "'" + out + "' cannot be written; its name must end in .png or .jpg."};
 }
 
 }  // namespace flowkin
