@@ -785,6 +785,10 @@ class StreamTracker::Impl {
         lines.push_back(line);
       }
     }
+    if (lines.empty()) {
+      FitFewPictures(t, b, end, pool, e);
+      return;
+    }
     // The mean of the lines of the last group, weighted by their support.
     double last = -1.0;
     for (const Line& l : lines)
@@ -806,6 +810,35 @@ class StreamTracker::Impl {
     const double spread = square / weight - e.lift_s * e.lift_s;
     e.lift_sd_s =
         std::sqrt(std::max(0.0, spread)) + 1.0 / (slope / weight);  // one row
+  }
+
+  // A quick lift before a slow camera: a way up of two or three pictures. It
+  // counts where their straight line leaves the paint about when the end was
+  // last seen there, give or take a picture.
+  static void FitFewPictures(const std::vector<double>& t,
+                             const std::vector<double>& b,
+                             double end,
+                             double pool,
+                             StreamEpisode& e) {
+    const double height = pool - end;
+    std::size_t last = b.size();
+    while (last > 0 && b[last - 1] < pool - 0.04 * height) --last;
+    std::size_t up = last;
+    while (up < b.size() && b[up] > end + 0.1 * height) ++up;
+    if (last == 0 || up < last + 2) return;
+    // Up without a halt, and no way back.
+    for (std::size_t i = last; i < up; ++i)
+      if (b[i] > b[i - 1] - 0.04 * height) return;
+    for (std::size_t i = up; i < b.size(); ++i)
+      if (b[i] > end + 0.1 * height) return;
+    const double slope = (b[up - 1] - b[up - 2]) / (t[up - 1] - t[up - 2]);
+    const double cross_s = t[up - 1] + (pool - b[up - 1]) / slope;
+    const double picture_s = t[last] - t[last - 1];
+    if (cross_s < t[last - 1] - picture_s || cross_s > t[last] + picture_s)
+      return;
+    e.lift_seen = true;
+    e.lift_s = std::clamp(cross_s, t[last - 1], t[last]);
+    e.lift_sd_s = picture_s;
   }
 
   void Start(const Frame& frame, const StreamEpisode& episode) {

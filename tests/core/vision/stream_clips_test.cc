@@ -4,6 +4,8 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <chrono>
+#include <cstddef>
 #include <fstream>
 #include <nlohmann/json.hpp>
 #include <opencv2/imgproc.hpp>
@@ -199,6 +201,34 @@ TEST(StreamClips, RefuseWhatHoldsNoWholeTest) {
 }
 
 // Halving the frame rate or the light does not move the events.
+// Two pictures or three of the way up: the moment is known to a picture.
+TEST(StreamClips, AQuickLiftBeforeASlowCamera) {
+  for (const Clip& clip : LoadStreams()) {
+    if (clip.file.find("base-a") == std::string::npos) continue;
+    SCOPED_TRACE(clip.file);
+    const std::vector<Frame> all = ReadFrames(kFolder + clip.file);
+    for (std::size_t first = 0; first < 8; ++first) {
+      // The way up is shown eight times as fast, all else as it was.
+      std::vector<Frame> frames;
+      auto left_out = std::chrono::nanoseconds(0);
+      for (std::size_t k = 0; k < all.size(); ++k) {
+        const double t_s = all[k].TimeS();
+        const bool way_up = t_s > clip.lift_s - 0.1 && t_s < clip.lift_s + 0.5;
+        if (k > 0 && way_up && k % 8 != first) {
+          left_out += all[k].timestamp - all[k - 1].timestamp;
+          continue;
+        }
+        frames.push_back(all[k]);
+        frames.back().timestamp -= left_out;
+      }
+      const FlowMeasurement m = Measure(frames);
+      ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+      const double picture_s = 1.0 / clip.fps;
+      EXPECT_NEAR(*m.lift_s, clip.lift_s - 0.1 + 0.1 / 8.0, 2.0 * picture_s);
+    }
+  }
+}
+
 // After the break a cone of paint as wide as the stick draws back into its end.
 TEST(StreamClips, WhatDrawsBackIntoTheStickIsNoSecondLift) {
   std::vector<Frame> frames = ReadFrames(kFolder + "stream/lagoon.mp4");
