@@ -39,7 +39,7 @@ double MedianOf(std::vector<double> v) {
 
 /// ln of the shares of the start at which the times of the curves' falls are
 /// compared, so that curves of unlike bend give themselves away.
-constexpr std::array kFallLevels{-0.4, -0.7, -1.0, -1.4};
+constexpr std::array kFallLevels{-0.4, -1.0};
 
 /// First time the curve has fallen to `level`, s; 0 if never.
 double FallTime(const FlowCurve& c, double level) {
@@ -51,6 +51,43 @@ double FallTime(const FlowCurve& c, double level) {
            std::clamp(part, 0.0, 1.0) * (c.t_s[k] - c.t_s[k - 1]);
   }
   return 0.0;
+}
+
+/// Slope of the values over their places.
+double SlopeOf(const std::vector<std::pair<int, double>>& values) {
+  double n = 0.0;
+  double sx = 0.0;
+  double sy = 0.0;
+  double sxx = 0.0;
+  double sxy = 0.0;
+  for (const auto& [x, y] : values) {
+    n += 1.0;
+    sx += x;
+    sy += y;
+    sxx += static_cast<double>(x) * x;
+    sxy += x * y;
+  }
+  const double spread = n * sxx - sx * sx;
+  return spread > 0.0 ? (n * sxy - sx * sy) / spread : 0.0;
+}
+
+/// How much the slope of a curve's misfit differs between the halves of the
+/// window, per clock; 0 if a half holds less than three knots.
+double RateChange(const std::vector<std::pair<int, double>>& misfit,
+                  double knot_width) {
+  std::vector<std::pair<int, double>> early;
+  std::vector<std::pair<int, double>> late;
+  for (const auto& at : misfit) {
+    (at.first < kKnots / 2 ? early : late).push_back(at);
+  }
+  if (early.size() < 3 || late.size() < 3) return 0.0;
+  return (SlopeOf(late) - SlopeOf(early)) / knot_width;
+}
+
+/// Variance of RateChange where every knot errs by 1 on its own.
+double RateVariance(double knot_width) {
+  constexpr double kHalf = kKnots / 2;
+  return 2.0 * 12.0 / (kHalf * (kHalf * kHalf - 1.0) * knot_width * knot_width);
 }
 
 /// Symmetric positive definite system by Cholesky; small and dense.
@@ -195,6 +232,8 @@ DecayAlignment AlignDecays(const std::vector<FlowCurve>& curves,
   };
 
   double scale2 = 0.5;
+  std::vector<std::vector<std::pair<int, double>>> misfit(n);  // knot, ln
+  std::vector<double> knot_var(n, 0.0);  // sum over a curve's knots
   std::vector<double> contrast(n, 1.0);
   std::vector<double> left(n, 0.0);
   std::vector<double> pull(n, 0.0);  // d(lost) / d(ln clock)
@@ -306,6 +345,8 @@ DecayAlignment AlignDecays(const std::vector<FlowCurve>& curves,
     const std::vector<double> p = normal.Solution();
     double chi2 = 0.0;
     double square = 0.0;
+    for (auto& each : misfit) each.clear();
+    std::fill(knot_var.begin(), knot_var.end(), 0.0);
     for (const Bin& b : bins) {
       if (bins_of[b.curve] < kLeastBins) continue;
       const std::size_t at = kKnots + 3 * place[b.curve];
@@ -315,6 +356,8 @@ DecayAlignment AlignDecays(const std::vector<FlowCurve>& curves,
                        s / std::exp(ln_clock[b.curve]) * p[at + 2];
       chi2 += r * r / b.var;
       square += r * r;
+      misfit[b.curve].emplace_back(b.knot, r);
+      knot_var[b.curve] += b.var;
     }
     // The shape takes about half its knots from the data, a curve its clock
     // and most of its contrast.
@@ -361,6 +404,19 @@ DecayAlignment AlignDecays(const std::vector<FlowCurve>& curves,
       const double rest = apart * apart - saturated * saturated - late * late;
       other_law[i] = std::max(other_law[i], std::sqrt(std::max(0.0, rest)));
     }
+  }
+  // Nor do their rates keep one ratio: how far it is off in the first and in
+  // the second half of the window, the clock may be off. Only what exceeds
+  // twice the noise's own part is another law.
+  for (std::size_t i : used) {
+    const double bend = RateChange(misfit[i], width) * std::sqrt(0.5 * m);
+    const double one_knot =
+        scale2 * knot_var[i] /
+        std::max(1.0, static_cast<double>(misfit[i].size()));
+    const double noise2 =
+        2.0 * 0.25 * kKnotsPerError * RateVariance(width) * one_knot;
+    other_law[i] = std::max(
+        other_law[i], std::sqrt(std::max(0.0, 0.25 * bend * bend - noise2)));
   }
   for (std::size_t i : used) {
     result.ln_clock[i].value = ln_clock[i];

@@ -527,6 +527,26 @@ class Decay {
   std::array<cv::Mat, 2> flat_;
 };
 
+/// How much of the surroundings' floor holds on the paint, 0 to 1. Printed
+/// ground shows every rest of the camera's sway, smooth paint none, and no
+/// relief is below zero: once the ribbon is gone, the floor must not exceed
+/// what is seen on the paint.
+double FloorShare(const std::vector<double>& t_s,
+                  const std::vector<double>& power,
+                  const std::vector<double>& floor,
+                  double from_s) {
+  std::vector<double> on_paint;
+  std::vector<double> around;
+  for (std::size_t i = 0; i < power.size(); ++i) {
+    if (t_s[i] < from_s) continue;
+    on_paint.push_back(power[i]);
+    around.push_back(floor[i]);
+  }
+  const double most = Median(around);
+  if (!(most > 0.0)) return 1.0;
+  return std::clamp(Median(on_paint) / most, 0.0, 1.0);
+}
+
 double SignedRoot(double v) { return v < 0.0 ? -std::sqrt(-v) : std::sqrt(v); }
 
 /// `t_s` has one more entry than `power`.
@@ -1005,7 +1025,10 @@ void LevelTracker::Impl::MeasureDecay(const std::vector<int>& pixels,
     if (!calm.empty()) {
       still.SetFlat(0.88 * flat_to, flat_to);
       const std::vector<double> floor = still.Floor();
-      for (std::size_t i = 0; i < power.size(); ++i) power[i] -= floor[i];
+      const double holds = FloorShare(t_s, power, floor, 0.5 * flat_to);
+      for (std::size_t i = 0; i < power.size(); ++i) {
+        power[i] -= holds * floor[i];
+      }
     }
     const double clock = DecayTime(t_s, power, 0.94 * flat_to);
     const bool settled =
