@@ -86,7 +86,7 @@ double RateChange(const std::vector<std::pair<int, double>>& misfit,
 
 /// Variance of RateChange where every knot errs by 1 on its own.
 double RateVariance(double knot_width) {
-  constexpr double kHalf = kKnots / 2;
+  constexpr double kHalf = kKnots / 2.0;
   return 2.0 * 12.0 / (kHalf * (kHalf * kHalf - 1.0) * knot_width * knot_width);
 }
 
