@@ -391,7 +391,7 @@ void ClipQueue::TakeUpOpen() {
   if (!file.open(QIODevice::ReadOnly)) return;
   const QJsonArray open = QJsonDocument::fromJson(file.readAll()).array();
   file.close();
-  for (const QJsonValue& each : open) {
+  for (const QJsonValue each : open) {
     const QString path = each["path"].toString();
     if (!QFileInfo::exists(path)) continue;
     Clip clip;

@@ -337,7 +337,7 @@ QString FilmStand::result() const {
     return tr("The folder of films is full; close old sessions.");
   }
   const BoardCup* cup = heard_of_ ? board_->FindCup(*heard_of_) : nullptr;
-  const QString sentence = heard_.Sentence();
+  QString sentence = heard_.Sentence();
   if (sentence.isEmpty() || cup == nullptr) return sentence;
   const QString name = QString::fromStdString(cup->details.label);
   const QString ratio = heard_.measured && !cup->before_addition
