@@ -86,6 +86,7 @@ Popup {
 
     FileDialog {
         id: labelPhoto
+        objectName: "cupLabelDialog"
         title: qsTr("A photo of the label")
         nameFilters: [qsTr("Photos (%1)").arg("*.jpg *.jpeg *.png *.tif *.tiff *.bmp *.webp *.ppm"), qsTr("All files (%1)").arg("*")]
         onAccepted: sheet.take(sheet.board.formOfLabelPhoto(selectedFile))

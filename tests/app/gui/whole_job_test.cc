@@ -8,7 +8,10 @@
 #include <QElapsedTimer>
 #include <QFile>
 #include <QImage>
+#include <sstream>
 
+#include "app/usecases/label_document.h"
+#include "app/usecases/paper.h"
 #include "tests/app/gui/window_driver.h"
 
 namespace flowkin::testing {
@@ -196,6 +199,45 @@ TEST_F(WholeJob, AScannerTypesALabel) {
   window_.Key(Qt::Key_Return);
   EXPECT_FALSE(window_.TextOf("cupWrong").isEmpty());
   EXPECT_EQ(board.cups.size(), 1u);
+}
+
+// She chooses one photo of two jars, sees their names and takes both.
+TEST_F(WholeJob, APhotoOfTwoLabelsPutsTwoCupsOnTheBench) {
+  std::istringstream text(
+      R"({"labels":[{"name":"Dune","role":"base coat","volume_ml":126,)"
+      R"("water_ml":6},{"name":"Ash","volume_ml":90}]})");
+  const Result<std::vector<BatchLabel>> labels = ReadLabels({}, text);
+  ASSERT_TRUE(labels.has_value());
+  const Result<Paper> paper = PrintLabels(*labels, Words());
+  ASSERT_TRUE(paper.has_value());
+  const Result<Photo> page = paper->Picture(0, 1654);
+  ASSERT_TRUE(page.has_value());
+  const QString photo = window_.folder() + "/jars.jpg";
+  ASSERT_TRUE(QImage(page->rgb.data(),
+                     page->width,
+                     page->height,
+                     3 * page->width,
+                     QImage::Format_RGB888)
+                  .save(photo));
+  window_.Click("addCup");
+  window_.Click("cupFromLabel");
+  // The system's own dialog has no place in a test; this is what it answers.
+  auto* dialog = window_.quick()->findChild<QObject*>("cupLabelDialog");
+  ASSERT_NE(dialog, nullptr);
+  dialog->setProperty("selectedFile", QUrl::fromLocalFile(photo));
+  ASSERT_TRUE(QMetaObject::invokeMethod(dialog, "accepted"));
+  EXPECT_TRUE(window_.TextOf("cupSeveral").contains("Ash"))
+      << window_.TextOf("cupWrong").toStdString();
+  EXPECT_EQ(window_.Find("cupKeep"), nullptr);
+  Picture("two-labels");
+  window_.Click("cupAllLabels");
+  ASSERT_TRUE(WindowDriver::WaitFor(
+      [&] { return window_.Find("cupAllLabels") == nullptr; }, 5.0));
+  const Board& board = window_.desk().board()->State();
+  ASSERT_EQ(board.cups.size(), 2u);
+  EXPECT_EQ(board.cups[0].volume_now_ml.value_or(0.0) +
+                board.cups[1].volume_now_ml.value_or(0.0),
+            126.0 + 90.0);
 }
 
 // What a film said is said anew when she changes the language.
