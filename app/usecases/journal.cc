@@ -256,13 +256,12 @@ DayFacts FactsOfPour(const PourMade& pour, std::optional<double> room_c) {
 Result<ReadyReport> CheckTable(const DayFacts& facts) {
   Result<Readiness> readiness = CheckReadiness(facts);
   if (!readiness) return readiness.error();
-  return ReadyReport{
-      *std::move(readiness),
-      Cautions({Hazard::kPaint,
-                Hazard::kFlame,
-                Hazard::kAlcohol,
-                Hazard::kElectricity,
-                Hazard::kWaste})};
+  return ReadyReport{*std::move(readiness),
+                     Cautions({Hazard::kPaint,
+                               Hazard::kFlame,
+                               Hazard::kAlcohol,
+                               Hazard::kElectricity,
+                               Hazard::kWaste})};
 }
 
 std::vector<std::string> CautionsOf(const std::vector<Reminder>& reminders) {
