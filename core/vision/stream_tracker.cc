@@ -35,9 +35,15 @@ double MedianOf(std::vector<float>& v) {
   return *mid;
 }
 
-/// The tallest band of changed columns between two reduced pictures.
-struct Band {
-  int left, right;  // [left, right)
+/// Where a stick's two edges run in a reduced picture.
+struct Stance {
+  int left, right;    ///< [left, right) in row `pivot`
+  double lean = 0.0;  ///< columns to the right per row down
+  int pivot = 0;
+
+  int ShiftAt(int row) const {
+    return static_cast<int>(std::lround(lean * (row - pivot)));
+  }
 };
 
 // Difference with row-wise lighting (flicker, rolling-shutter bands, exposure)
@@ -68,7 +74,55 @@ double RobustSigma(const cv::Mat& d) {
   return std::max(0.7, 1.4826 * MedianOf(v));
 }
 
-std::optional<Band> FindBand(const cv::Mat& now, const cv::Mat& before) {
+// Less is within reach of EdgeProfile (1.1 degrees); more is no camera that
+// somebody set up (8 degrees).
+constexpr double kLeastLean = 0.02, kMostLean = 0.14;
+
+/// How the band of what moved leans, from its middle row by row.
+Stance FindLean(const cv::Mat& moved, const Stance& plumb) {
+  const int width = plumb.right - plumb.left;
+  struct Middle {
+    double row, column;
+  };
+  std::vector<Middle> middles;
+  for (int y = 0; y < moved.rows; ++y) {
+    const auto* p = moved.ptr<std::uint8_t>(y);
+    const int from = std::max(0, plumb.left - width / 2);
+    const int to = std::min(moved.cols, plumb.right + width / 2);
+    int first = from, last = to - 1;
+    while (first < to && p[first] == 0) ++first;
+    while (last > first && p[last] == 0) --last;
+    // Neither a hand nor a piece of the stick.
+    if (std::abs(last + 1 - first - width) > width / 4 + 1) continue;
+    middles.push_back({static_cast<double>(y), 0.5 * (first + last + 1)});
+  }
+  const std::size_t half = middles.size() / 2;
+  if (half < static_cast<std::size_t>(moved.rows) / 20) return plumb;
+  std::vector<float> values;
+  for (std::size_t i = 0; i < half; ++i) {
+    const Middle &a = middles[i], &b = middles[i + half];
+    values.push_back(
+        static_cast<float>((b.column - a.column) / (b.row - a.row)));
+  }
+  const double lean = MedianOf(values);
+  if (std::abs(lean) < kLeastLean || std::abs(lean) > kMostLean) return plumb;
+  Stance stance = plumb;
+  stance.lean = lean;
+  values.clear();
+  for (const Middle& m : middles)
+    values.push_back(
+        static_cast<float>(m.column - lean * (m.row - stance.pivot)));
+  const double middle = MedianOf(values);
+  for (float& v : values) v = std::abs(v - static_cast<float>(middle));
+  // A straight stick, or something else.
+  if (MedianOf(values) > 1.5) return plumb;
+  stance.left = static_cast<int>(std::lround(middle - 0.5 * width));
+  stance.right = stance.left + width;
+  return stance;
+}
+
+/// The tallest band of changed columns between two reduced pictures.
+std::optional<Stance> FindBand(const cv::Mat& now, const cv::Mat& before) {
   const cv::Mat d = LightFreeDifference(now, before);
   const double threshold = std::max(6.0, 5.0 * RobustSigma(d));
   cv::Mat changed = cv::abs(d) > threshold;
@@ -86,29 +140,17 @@ std::optional<Band> FindBand(const cv::Mat& now, const cv::Mat& before) {
   const int* n = columns.ptr<int>();
   const int best = static_cast<int>(std::max_element(n, n + columns.cols) - n);
   if (n[best] < now.rows / 10) return std::nullopt;
-  Band band{best, best + 1};
+  Stance band{best, best + 1, 0.0, now.rows / 2};
   while (band.left > 0 && n[band.left - 1] * 2 > n[best]) --band.left;
   while (band.right < now.cols && n[band.right] * 2 > n[best]) ++band.right;
-  return band;
+  return FindLean(mask, band);
 }
 
-/// Where a stick's two edges run in a reduced picture.
-struct Stance {
-  int left, right;    ///< in row `pivot`
-  double lean = 0.0;  ///< columns to the right per row down
-  int pivot = 0;
-
-  int ShiftAt(int row) const {
-    return static_cast<int>(std::lround(lean * (row - pivot)));
-  }
-};
-
-// Strength of the stick's two edges in each row, looked for from `out` columns
-// outside to `in` inside.
-std::vector<float> EdgeProfile(const cv::Mat& image,
-                               const Stance& stick,
-                               int out,
-                               int in) {
+// Strength of the stick's two edges in each row.
+std::vector<float> EdgeProfile(const cv::Mat& image, const Stance& stick) {
+  // As far as a hand sways, but not as far in as what hangs from a narrow
+  // stick.
+  const int out = 3, in = std::clamp((stick.right - stick.left) / 8, 1, 3);
   std::vector<float> e(static_cast<std::size_t>(image.rows), 0.0F);
   for (int y = 0; y < image.rows; ++y) {
     const auto* p = image.ptr<std::uint8_t>(y);
@@ -126,63 +168,6 @@ std::vector<float> EdgeProfile(const cv::Mat& image,
         strongest(left - out, left + in) + strongest(right - in, right + out);
   }
   return e;
-}
-
-std::vector<float> EdgeProfile(const cv::Mat& image, const Stance& stick) {
-  // As far as a hand sways, but not as far in as what hangs from a narrow
-  // stick.
-  return EdgeProfile(
-      image, stick, 3, std::clamp((stick.right - stick.left) / 8, 1, 3));
-}
-
-// A camera or a stick is seldom held quite plumb.
-constexpr double kMostLean = 0.14;  // 8 degrees
-constexpr double kLeanStep = 0.0085;
-// A lean must show more than this much plainer than plumb: what stands behind
-// has edges of its own.
-constexpr double kPlainer = 1.15;
-constexpr int kMostSideways = 12;  // columns, of a stick held aslant
-
-double TotalEdges(const cv::Mat& image, const Stance& stick) {
-  const std::vector<float> e = EdgeProfile(image, stick, 1, 1);
-  return std::accumulate(e.begin(), e.end(), 0.0);
-}
-
-/// `stick` moved sideways to where its edges are plainest.
-Stance MoveToEdges(const cv::Mat& image, const Stance& stick, double* most) {
-  Stance best = stick;
-  *most = 0.0;
-  for (int aside = -kMostSideways; aside <= kMostSideways; ++aside) {
-    Stance tried = stick;
-    tried.left += aside;
-    tried.right += aside;
-    const double total = TotalEdges(image, tried);
-    if (total > *most) {
-      *most = total;
-      best = tried;
-    }
-  }
-  return best;
-}
-
-/// How the stick stands that `band` was changed by.
-Stance FindStance(const cv::Mat& image, const Band& band) {
-  const Stance plumb{band.left, band.right, 0.0, image.rows / 2};
-  double most = 0.0;
-  MoveToEdges(image, plumb, &most);
-  most *= kPlainer;
-  Stance best = plumb;
-  for (double lean = -kMostLean; lean <= kMostLean; lean += kLeanStep) {
-    Stance tried = plumb;
-    tried.lean = lean;
-    double total = 0.0;
-    tried = MoveToEdges(image, tried, &total);
-    if (total > most) {
-      most = total;
-      best = tried;
-    }
-  }
-  return best;
 }
 
 // The row where the edges end: the lowest of the marked falls of edge
@@ -686,17 +671,11 @@ class StreamTracker::Impl {
     const int width = band->right - band->left;
     if (recording_ && width * factor_ < 0.6 * episode_.stick_width_px) return;
     const int rows = now.image.rows;
-    const Stance stance = FindStance(now.upright, *band);
     const auto end_of = [&](const cv::Mat& image) {
-      // A camera held askew sees the stick move along itself, but a stick that
-      // is held aslant moves straight up.
-      double total = 0.0;
-      const Stance there =
-          stance.lean == 0.0 ? stance : MoveToEdges(image, stance, &total);
-      return FindEdgeEnd(EdgeProfile(image, there), 0, rows, width);
+      return FindEdgeEnd(EdgeProfile(image, *band), 0, rows, width);
     };
     const int end_now = end_of(now.upright);
-    if (!StandsAbove(EdgeProfile(now.upright, stance), end_now, width)) return;
+    if (!StandsAbove(EdgeProfile(now.upright, *band), end_now, width)) return;
     // At rest: the end has not moved for a while.
     for (std::size_t i = ring_.size(); i-- > 0 && now.t_s - ring_[i].t_s < 0.2;)
       if (std::abs(end_of(ring_[i].upright) - end_now) > 2) return;
@@ -729,8 +708,7 @@ class StreamTracker::Impl {
     StreamEpisode e;
     e.rest_s = now.t_s;
     e.stick_center_x_px =
-        (0.5 * (stance.left + stance.right) + stance.ShiftAt(end_now)) *
-        factor_;
+        (0.5 * (band->left + band->right) + band->ShiftAt(end_now)) * factor_;
     e.stick_width_px = width * factor_;
     e.stick_bottom_y_px = end_now * factor_;
     e.pool_y_px = pool * factor_;
@@ -740,7 +718,7 @@ class StreamTracker::Impl {
       return;
     }
     EndEpisode();
-    Start(frame, e);
+    Start(frame, e, band->lean);
   }
 
   // The lower edge's way up is close to a straight line: a robust fit through
@@ -841,7 +819,9 @@ class StreamTracker::Impl {
     e.lift_sd_s = picture_s;
   }
 
-  void Start(const Frame& frame, const StreamEpisode& episode) {
+  void Start(const Frame& frame,
+             const StreamEpisode& episode,
+             double stick_lean) {
     episode_ = episode;
     recording_ = true;
     strips_.clear();
@@ -857,7 +837,7 @@ class StreamTracker::Impl {
     g.row_height_px =
         std::max(1, (end - g.first_row_px + kStripRows - 1) / kStripRows);
     g.rows = (end - g.first_row_px) / g.row_height_px;
-    FindStream(frame.luma);
+    FindStream(frame.luma, stick_lean);
     reference_ = StickProfile(frame.luma);
     episode_.edge_width_px = EdgeWidth(reference_);
     shift_px_ = 0.0;
@@ -874,9 +854,9 @@ class StreamTracker::Impl {
     strips_.clear();
   }
 
-  // Where the stream falls: the strongest narrow line under the stick, plumb
-  // unless another is plainer.
-  void FindStream(const cv::Mat& luma) {
+  // Where the stream falls: the strongest narrow line under the stick. It leans
+  // with the stick if the camera is held askew, else it is plumb.
+  void FindStream(const cv::Mat& luma, double stick_lean) {
     // Under the stick, not beside it.
     const auto margin =
         static_cast<std::ptrdiff_t>(2.4 * episode_.stick_width_px);
@@ -892,9 +872,7 @@ class StreamTracker::Impl {
       episode_.stream_lean = lean;
     };
     look(0.0);
-    most *= static_cast<float>(kPlainer);
-    for (double lean = -kMostLean; lean <= kMostLean; lean += kLeanStep)
-      look(lean);
+    if (stick_lean != 0.0) look(stick_lean);
   }
 
   int LinePowerLeft() const {
