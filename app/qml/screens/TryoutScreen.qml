@@ -35,10 +35,12 @@ ScrollPage {
             Layout.maximumWidth: Theme.px(860)
             spacing: Theme.gap
             ColumnLayout {
-                Layout.preferredWidth: Theme.px(260)
+                // One width for all, so that the gates stand below each other.
+                Layout.minimumWidth: Theme.px(330)
+                Layout.maximumWidth: Theme.px(330)
                 spacing: 0
-                Words { text: line.name; font.bold: true; font.pixelSize: Theme.large }
-                Words { text: line.verdictWord + "  " + line.ratio; color: Theme.quiet }
+                Words { Layout.fillWidth: true; text: line.name; font.bold: true; font.pixelSize: Theme.large }
+                Words { Layout.fillWidth: true; text: line.verdictWord + "  " + line.ratio; color: Theme.quiet }
             }
             FlowBar {
                 Layout.fillWidth: true
