@@ -46,7 +46,7 @@ std::optional<double> Formats::NumberFromInput(const QString& text) {
 
 QString Formats::Volume(double ml) const {
   const int decimals = ml < 10.0 ? 2 : ml < 100.0 ? 1 : 0;
-  const QString metric = OnOneLine(tr("%1 mL").arg(Number(ml, decimals)));
+  QString metric = OnOneLine(tr("%1 mL").arg(Number(ml, decimals)));
   if (!us_) return metric;
   if (ml < kOuncesFrom_ml) {
     return OnOneLine(
