@@ -133,8 +133,7 @@ void DrawStream(cv::Mat& bgr,
       const double y = episode.stick_bottom_y_px +
                        fall * (static_cast<double>(piece) + 0.5) /
                            static_cast<double>(pieces);
-      const double x = episode.stream_x_px + shift +
-                       episode.stream_lean * (y - episode.stick_bottom_y_px);
+      const double x = episode.stream_x_px + shift + episode.AsidePx(y);
       left.push_back(ToPoint(x - 0.5 * static_cast<double>(width), y));
       right.push_back(ToPoint(x + 0.5 * static_cast<double>(width), y));
     }

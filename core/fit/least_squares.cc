@@ -662,6 +662,12 @@ FitResult FitLinear(std::span<const double> design,
   return result;
 }
 
+FitResult FitLine(std::span<const double> x, std::span<const double> y) {
+  std::vector<double> design(x.size(), 1.0);
+  design.insert(design.end(), x.begin(), x.end());
+  return FitLinear(design, y, {});
+}
+
 FitResult FitSeparable(const SeparableModel& model,
                        std::span<const double> observed,
                        std::span<const double> sd,

@@ -99,6 +99,9 @@ FitResult FitLinear(std::span<const double> design,
                     std::span<const double> sd,
                     const FitOptions& options = {});
 
+/// The straight line y ~ parameter 0 + parameter 1 * x, all points alike.
+FitResult FitLine(std::span<const double> x, std::span<const double> y);
+
 /// A model that is linear in some parameters:
 /// y_i = sum_j basis_j,i(shape) * amplitude_j.
 struct SeparableModel {

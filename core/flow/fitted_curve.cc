@@ -5,42 +5,13 @@
 #include <cstddef>
 
 #include "core/base/check.h"
+#include "core/fit/least_squares.h"
 #include "core/track/relief_track.h"
 
 namespace flowkin {
 namespace {
 
 constexpr int kPoints = 60;
-
-/// value ~ offset + slope * x
-struct Line {
-  double offset = 0.0;
-  double slope = 0.0;
-};
-
-/// Fewer than three points: nothing.
-bool FitLine(const std::vector<double>& x,
-             const std::vector<double>& y,
-             Line* line) {
-  const auto n = static_cast<double>(x.size());
-  if (x.size() < 3) return false;
-  double mean_x = 0.0;
-  double mean_y = 0.0;
-  for (std::size_t i = 0; i < x.size(); ++i) {
-    mean_x += x[i] / n;
-    mean_y += y[i] / n;
-  }
-  double xx = 0.0;
-  double xy = 0.0;
-  for (std::size_t i = 0; i < x.size(); ++i) {
-    xx += (x[i] - mean_x) * (x[i] - mean_x);
-    xy += (x[i] - mean_x) * (y[i] - mean_y);
-  }
-  if (!(xx > 0.0)) return false;
-  line->slope = xy / xx;
-  line->offset = mean_y - line->slope * mean_x;
-  return true;
-}
 
 template <typename Law>
 void Draw(double from_s, double to_s, const Law& law, FlowCurve* fit) {
@@ -64,13 +35,15 @@ void FitFading(const FlowCurve& curve, double clock_s, FlowCurve* fit) {
     x.push_back(std::exp(-curve.t_s[i] / clock_s));
     y.push_back(curve.value[i]);
   }
-  Line line;
-  if (!FitLine(x, y, &line)) return;
+  if (x.size() < 3) return;
+  const FitResult line = FitLine(x, y);
+  if (!line.IsUsable()) return;
   Draw(
       kDecayFrom * clock_s,
       kDecayTo * clock_s,
       [&](double t_s) {
-        return line.offset + line.slope * std::exp(-t_s / clock_s);
+        return line.parameters[0] +
+               line.parameters[1] * std::exp(-t_s / clock_s);
       },
       fit);
 }

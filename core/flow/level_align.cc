@@ -5,6 +5,7 @@
 #include <numeric>
 
 #include "core/base/check.h"
+#include "core/fit/least_squares.h"
 #include "core/flow/level_test.h"
 #include "core/track/relief_track.h"
 
@@ -53,22 +54,15 @@ double FallTime(const FlowCurve& c, double level) {
   return 0.0;
 }
 
-/// Slope of the values over their places.
 double SlopeOf(const std::vector<std::pair<int, double>>& values) {
-  double n = 0.0;
-  double sx = 0.0;
-  double sy = 0.0;
-  double sxx = 0.0;
-  double sxy = 0.0;
-  for (const auto& [x, y] : values) {
-    n += 1.0;
-    sx += x;
-    sy += y;
-    sxx += static_cast<double>(x) * x;
-    sxy += x * y;
+  std::vector<double> x;
+  std::vector<double> y;
+  for (const auto& [place, value] : values) {
+    x.push_back(place);
+    y.push_back(value);
   }
-  const double spread = n * sxx - sx * sx;
-  return spread > 0.0 ? (n * sxy - sx * sy) / spread : 0.0;
+  const FitResult line = FitLine(x, y);
+  return line.IsUsable() ? line.parameters[1] : 0.0;
 }
 
 /// How much the slope of a curve's misfit differs between the halves of the

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/base/check.h"
+#include "core/fit/least_squares.h"
 
 namespace flowkin {
 namespace {
@@ -84,25 +85,11 @@ double SlopeRelativeSd(const FlowCurve& curve, double clock_s) {
     x.push_back(sum_t / n / clock_s);
     y.push_back(sum / n);
   }
-  const double n = static_cast<double>(x.size());
-  if (n < 4.0) return 0.15;  // too few pictures to tell: say so
-  double mx = 0.0;
-  double my = 0.0;
-  for (std::size_t i = 0; i < x.size(); ++i) {
-    mx += x[i] / n;
-    my += y[i] / n;
-  }
-  double sxx = 0.0;
-  double sxy = 0.0;
-  double syy = 0.0;
-  for (std::size_t i = 0; i < x.size(); ++i) {
-    sxx += (x[i] - mx) * (x[i] - mx);
-    sxy += (x[i] - mx) * (y[i] - my);
-    syy += (y[i] - my) * (y[i] - my);
-  }
-  const double slope = sxy / sxx;
-  const double rest = std::max(0.0, syy - slope * sxy) / (n - 2.0);
-  return std::sqrt(rest / sxx) / std::max(std::abs(slope), 0.1);
+  const FitResult line = FitLine(x, y);
+  // Too few pictures to tell: say so.
+  if (x.size() < 4 || !line.IsUsable()) return 0.15;
+  const Estimate slope = line.Parameter(1);
+  return slope.sd / std::max(std::abs(slope.value), 0.1);
 }
 
 }  // namespace

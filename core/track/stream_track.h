@@ -25,6 +25,10 @@ struct StreamEpisode {
   double stream_x_px = 0.0;
   /// Columns to the right per row down: not 0 if the camera is held askew.
   double stream_lean = 0.0;
+  /// How far right of `stream_x_px` that puts the stream in row `y_px`, px.
+  double AsidePx(double y_px) const {
+    return stream_lean * (y_px - stick_bottom_y_px);
+  }
 
   /// The fall from stick to paint is cut into this many equal pieces, piece 0
   /// uppermost.

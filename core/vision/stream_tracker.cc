@@ -1031,9 +1031,7 @@ class StreamTracker::Impl {
       std::fill(sum.begin(), sum.end(), 0);
       for (int k = 0; k < g.row_height_px; ++k) {
         const int y = g.first_row_px + r * g.row_height_px + k;
-        const int x =
-            x0 + static_cast<int>(std::lround(
-                     episode_.stream_lean * (y - episode_.stick_bottom_y_px)));
+        const int x = x0 + static_cast<int>(std::lround(episode_.AsidePx(y)));
         const auto* p = frame.luma.ptr<std::uint8_t>(y);
         for (int c = 0; c < g.cols; ++c)
           sum[static_cast<std::size_t>(c)] +=

@@ -16,6 +16,14 @@ FlowMeasurement Measured(TestKind kind, const char* proxy, double value) {
   return m;
 }
 
+template <typename Law>
+void ExpectFollows(const FlowCurve& fit, const Law& law) {
+  ASSERT_GT(fit.t_s.size(), 10u);
+  for (std::size_t i = 0; i < fit.t_s.size(); ++i) {
+    EXPECT_NEAR(fit.value[i], law(fit.t_s[i]), 1e-9);
+  }
+}
+
 TEST(FittedCurve, GoesThroughAnExponentialDecay) {
   // The flat picture was taken before all was gone.
   const auto law = [](double t_s) { return 8.0 * std::exp(-t_s / 1.7) - 0.3; };
@@ -24,11 +32,7 @@ TEST(FittedCurve, GoesThroughAnExponentialDecay) {
     m.curves[0].t_s.push_back(t_s);
     m.curves[0].value.push_back(law(t_s));
   }
-  const FlowCurve fit = FittedCurve(m);
-  ASSERT_GT(fit.t_s.size(), 10u);
-  for (std::size_t i = 0; i < fit.t_s.size(); ++i) {
-    EXPECT_NEAR(fit.value[i], law(fit.t_s[i]), 1e-9);
-  }
+  ExpectFollows(FittedCurve(m), law);
 }
 
 // Late spreading of a fixed volume, r^8 ~ t: H. E. Huppert 1982, J. Fluid
@@ -40,11 +44,7 @@ TEST(FittedCurve, GoesThroughAPuddleThatSpreads) {
     m.curves[0].t_s.push_back(t_s);
     m.curves[0].value.push_back(law(t_s));
   }
-  const FlowCurve fit = FittedCurve(m);
-  ASSERT_GT(fit.t_s.size(), 10u);
-  for (std::size_t i = 0; i < fit.t_s.size(); ++i) {
-    EXPECT_NEAR(fit.value[i], law(fit.t_s[i]), 1e-9);
-  }
+  ExpectFollows(FittedCurve(m), law);
 }
 
 TEST(FittedCurve, StandsWhereTheStreamBroke) {
