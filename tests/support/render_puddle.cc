@@ -56,7 +56,11 @@ void SpreadingPuddle::Step(double dt) {
     lower_[i] = -w * face_[i];
     upper_[i] = -w * face_[i + 1];
     diag_[i] = 1.0 - lower_[i] - upper_[i];
-    if (r < nozzle) h_[i] += rate * share * dt;
+    // The nozzle's rim cuts a cell.
+    const double begin = static_cast<double>(i) * dr_;
+    const double under = std::clamp(
+        (nozzle * nozzle - begin * begin) / (2.0 * r * dr_), 0.0, 1.0);
+    h_[i] += rate * share * under * dt;
   }
   for (std::size_t i = 1; i < m; ++i) {
     const double w = lower_[i] / diag_[i - 1];
