@@ -73,6 +73,12 @@ constexpr double kRoughRefuse = 0.03;  // rms of the outline over the radius
 // Five capillary lengths of paint (1.8 mm at 35 mN/m, 1100 kg/m3).
 constexpr double kLeastGravityRadius_mm = 9.0;
 
+// Share of the outline, as far as it lies in the picture, that must be seen, and
+// share that must be seen at all.
+constexpr double kLeastOfEdge = 0.8;
+constexpr double kLeastOfRim = 0.6;
+constexpr double kLeastSeen = 0.6;
+
 // Sharpest edges of a picture in focus, grey levels per px of the small one.
 constexpr double kLeastDetail = 8.0;
 
@@ -435,8 +441,9 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
   std::vector<std::size_t> source;
   for (std::size_t i = 0; i < samples.size(); ++i) {
     const FrontSample& s = samples[i];
-    const double least = track.rim_only ? 0.6 : 0.8;
-    if (s.visible < least || !(s.radius_px > 0.0)) continue;
+    const double least = track.rim_only ? kLeastOfRim : kLeastOfEdge;
+    if (s.visible < std::max(kLeastSeen, least * s.in_picture)) continue;
+    if (!(s.radius_px > 0.0)) continue;
     if (options.start_s && s.t_s <= *options.start_s) continue;
     if (!t.empty() && !(s.t_s > t.back())) continue;
     t.push_back(s.t_s);

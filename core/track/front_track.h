@@ -37,9 +37,12 @@ struct FrontSample {
   /// How many times as large the background is as at the start, about the
   /// picture's middle.
   double zoom = 1.0;
+  /// That zoom explains the picture clearly better than none does.
+  bool zoom_holds = false;
   double c2_px = 0.0, s2_px = 0.0;
   double c3_px = 0.0, s3_px = 0.0;
   double visible = 0.0;       ///< share of the outline that was seen, 0..1
+  double in_picture = 1.0;    ///< share of it that lies in the picture, 0..1
   double roughness_px = 0.0;  ///< rms of the seen outline about the curve above
   /// Median distance of the slices from the curve, px; NaN where hidden.
   std::array<float, kFrontSectors> sector_px{};

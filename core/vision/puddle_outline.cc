@@ -19,6 +19,22 @@ constexpr int kNoiseEvery = 4;
 constexpr double kNan = std::numeric_limits<double>::quiet_NaN();
 // Below this the fill of the puddle cannot carry the edge; its rim must.
 constexpr double kLeastFillContrast = 10.0;
+// Shadow beside the paint and shade on its rim move luma, counted from black,
+// by about this share; they hardly move chroma.
+constexpr float kShade = 0.05F;
+constexpr float kBlack = 16.0F;
+// Chroma is coarser and coded in less detail: its edge lies off by so much of
+// its step.
+constexpr float kChromaPlace = 0.25F;
+// A ray whose own contrast is below this tells nothing.
+constexpr float kLeastRayContrast = 5.0F;
+// The picture from before the paint is used where the ground's own variance
+// along the rays is so many times what is left when that picture is taken away.
+// On a plain tile it would only add its noise.
+constexpr double kPatterned = 3.0;
+// The paint's level is a median over so many rays to either side: shading goes
+// round slowly, a nozzle is narrow.
+constexpr int kPaintReach = 10;
 // Rays closer together than this share the pixels they read.
 constexpr double kRaySpacingPx = 3.0;
 // Tukey's biweight: 95 % efficiency for normal errors (from memory).
@@ -59,10 +75,16 @@ struct Polar {
   }
 };
 
+// From the place of a point in the present picture to its place in another one.
+struct Backwards {
+  double scale = 1.0, x = 0.0, y = 0.0;
+};
+
 Polar ReadPolar(const Frame& frame,
                 const OutlineShape& guess,
                 double window_px,
-                const std::array<Basis, kRays>& basis) {
+                const std::array<Basis, kRays>& basis,
+                const Backwards& to = {}) {
   Polar polar;
   polar.step_px = std::max(0.5, window_px / 40.0);
   const int half = static_cast<int>(std::ceil(window_px / polar.step_px));
@@ -76,8 +98,8 @@ Polar ReadPolar(const Frame& frame,
     bool inside = true;
     for (int k = 0; k < polar.steps && inside; ++k) {
       const double r = std::max(0.0, r0 + polar.offset(k));
-      const auto x = static_cast<float>(guess.x + r * b.c1);
-      const auto y = static_cast<float>(guess.y + r * b.s1);
+      const auto x = static_cast<float>(to.x + to.scale * (guess.x + r * b.c1));
+      const auto y = static_cast<float>(to.y + to.scale * (guess.y + r * b.s1));
       // Chroma: half size; its quarter-pixel siting moves the centre only.
       const float cx = (x - 0.5F) / 2.0F, cy = (y - 0.5F) / 2.0F;
       const float luma = SampleAt(frame.luma, x, y);
@@ -92,6 +114,45 @@ Polar ReadPolar(const Frame& frame,
     polar.inside[static_cast<std::size_t>(i)] = inside;
   }
   return polar;
+}
+
+Backwards BackTo(const BareGround& bare) {
+  const double scale = 1.0 / bare.zoom;
+  const double middle_x = 0.5 * (bare.frame->luma.cols - 1);
+  const double middle_y = 0.5 * (bare.frame->luma.rows - 1);
+  return {scale,
+          middle_x - scale * (middle_x + bare.dx_px),
+          middle_y - scale * (middle_y + bare.dy_px)};
+}
+
+double VarianceOf(const Polar& polar, std::size_t channel, int ray) {
+  double sum = 0.0, squares = 0.0;
+  for (int k = 0; k < polar.steps; ++k) {
+    const auto v = static_cast<double>(polar.at(channel, ray, k));
+    sum += v;
+    squares += v * v;
+  }
+  const double mean = sum / polar.steps;
+  return squares / polar.steps - mean * mean;
+}
+
+// Every ray's level becomes the median of those round it.
+void SmoothAround(const std::vector<int>& rays,
+                  std::array<std::array<float, kRays>, 3>* levels) {
+  std::array<bool, kRays> given{};
+  for (const int i : rays) given[static_cast<std::size_t>(i)] = true;
+  std::vector<float> pick;
+  for (std::array<float, kRays>& level : *levels) {
+    const std::array<float, kRays> own = level;
+    for (const int i : rays) {
+      pick.clear();
+      for (int d = -kPaintReach; d <= kPaintReach; ++d) {
+        const auto j = static_cast<std::size_t>((i + d + kRays) % kRays);
+        if (given[j]) pick.push_back(own[j]);
+      }
+      level[static_cast<std::size_t>(i)] = MedianOf(pick);
+    }
+  }
 }
 
 // Change of luma across a few steps about k.
@@ -234,7 +295,8 @@ double OutlineShape::RadiusAt(double angle_rad) const {
 
 std::optional<OutlineTrace> TraceOutline(const Frame& frame,
                                          const OutlineShape& guess,
-                                         double window_px) {
+                                         double window_px,
+                                         const BareGround* bare) {
   std::array<Basis, kRays> basis;
   for (int i = 0; i < kRays; ++i) {
     const double a = kTwoPi * i / kRays;
@@ -260,47 +322,79 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
     trace.off_picture = 1.0 - static_cast<double>(rays.size()) / kRays;
     if (rays.size() < kRays / 3) return std::nullopt;
 
+    std::optional<Polar> before;
+    if (bare != nullptr)
+      before =
+          ReadPolar(*bare->frame, trace.shape, window_px, basis, BackTo(*bare));
+
     // Levels of paint and tile per ray, and the noise outside.
-    std::array<std::array<float, kRays>, 3> tile{};
-    std::array<float, 3> contrast{}, noise{};
-    std::vector<float> pick, steps, noises, tiles;
+    std::array<std::array<float, kRays>, 3> tile{}, paint{}, drift{};
+    std::array<float, 3> noise{}, noise_before{};
+    std::vector<float> pick, paints, noises, noises_before, tiles;
+    double left = 0.0, varied = 0.0;
     for (std::size_t c = 0; c < 3; ++c) {
-      steps.clear();
+      paints.clear();
       noises.clear();
+      noises_before.clear();
       tiles.clear();
-      for (const int i : rays) {
+      const auto level = [&](int i, int from, int to, const Polar* less) {
         pick.clear();
-        for (int k = outer; k < n; ++k) pick.push_back(polar.at(c, i, k));
-        const float out = MedianOf(pick);
-        if (i % kNoiseEvery == 0) {
-          for (float& v : pick) v = std::abs(v - out);
-          noises.push_back(static_cast<float>(kMadToSd) * MedianOf(pick));
+        for (int k = from; k < to; ++k) {
+          pick.push_back(polar.at(c, i, k) -
+                         (less != nullptr ? less->at(c, i, k) : 0.0F));
         }
-        pick.clear();
-        for (int k = 0; k < inner; ++k) pick.push_back(polar.at(c, i, k));
-        steps.push_back(MedianOf(pick) - out);
+        return MedianOf(pick);
+      };
+      const auto spread = [&](float about) {  // of what was picked last
+        for (float& v : pick) v = std::abs(v - about);
+        return static_cast<float>(kMadToSd) * MedianOf(pick);
+      };
+      for (const int i : rays) {
+        const auto iu = static_cast<std::size_t>(i);
+        const float out = level(i, outer, n, nullptr);
+        if (i % kNoiseEvery == 0) noises.push_back(spread(out));
+        if (before && before->inside[iu]) {
+          drift[c][iu] = level(i, outer, n, &*before);
+          if (i % kNoiseEvery == 0) {
+            noises_before.push_back(spread(drift[c][iu]));
+            left += std::pow(noises_before.back(), 2);
+            varied += VarianceOf(*before, c, i);
+          }
+        }
+        paint[c][iu] = level(i, 0, inner, nullptr);
+        paints.push_back(paint[c][iu]);
         tiles.push_back(out);
-        tile[c][static_cast<std::size_t>(i)] = out;
+        tile[c][iu] = out;
       }
-      contrast[c] = MedianOf(steps);
-      trace.step[c] = contrast[c];
+      trace.paint[c] = MedianOf(paints);
       trace.tile[c] = MedianOf(tiles);
       // Rounding to whole levels hides noise below about half a level; chroma
       // is coarser in place, so it has to be twice as clear to count as much.
-      noise[c] = std::max(0.7F, MedianOf(noises)) * (c == 0 ? 1.0F : 2.0F);
+      const float share = c == 0 ? 1.0F : 2.0F;
+      noise[c] = std::max(0.7F, MedianOf(noises)) * share;
+      noise_before[c] = std::max(0.7F, MedianOf(noises_before)) * share;
     }
-    double power = 0.0;
-    for (std::size_t c = 0; c < 3; ++c) {
-      power += std::pow(contrast[c] / noise[c], 2);
-    }
-    trace.contrast_to_noise = std::sqrt(power);
-    trace.rim_only = trace.contrast_to_noise < kLeastFillContrast;
-    if (!trace.rim_only) {
+    trace.patterned = varied > kPatterned * left;
+    if (trace.patterned) noise = noise_before;
+    SmoothAround(rays, &paint);
+    const auto bare_level = [&](std::size_t c, int i, int k) {
+      const auto iu = static_cast<std::size_t>(i);
+      return trace.patterned && before->inside[iu]
+                 ? before->at(c, i, k) + drift[c][iu]
+                 : tile[c][iu];
+    };
+    std::vector<float> clear;
+    for (const int i : rays) {
+      float power = 0.0F;
       for (std::size_t c = 0; c < 3; ++c) {
-        trace.weights[c] =
-            static_cast<float>(contrast[c] / (noise[c] * noise[c]) / power);
+        const auto iu = static_cast<std::size_t>(i);
+        power += std::pow((paint[c][iu] - tile[c][iu]) / noise[c], 2.0F);
       }
-    } else {
+      clear.push_back(std::sqrt(power));
+    }
+    trace.contrast_to_noise = static_cast<double>(MedianOf(clear));
+    trace.rim_only = trace.contrast_to_noise < kLeastFillContrast;
+    if (trace.rim_only) {
       // The steepest place of luma, whichever way it goes: a lamp makes one
       // side of the rim bright and the other dark.
       float crest = 0.0F;
@@ -318,7 +412,7 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
       const float ground = MedianOf(pick);
       trace.contrast_to_noise = crest / noise[0];
       if (crest < 1.5F * ground || crest < 1.0F) return std::nullopt;
-      trace.weights = {1.0F / crest, 0.0F, 0.0F};
+      trace.rim_weight = 1.0F / crest;
     }
 
     // The signal, smoothed over three steps (even, so it does not shift).
@@ -326,17 +420,32 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
     std::vector<float> raw(static_cast<std::size_t>(n));
     for (const int i : rays) {
       for (int k = 0; k < n; ++k) {
+        const auto ku = static_cast<std::size_t>(k);
+        const auto iu = static_cast<std::size_t>(i);
         if (trace.rim_only) {
-          raw[static_cast<std::size_t>(k)] =
-              trace.weights[0] * Steepness(polar, i, k);
+          raw[ku] = trace.rim_weight * Steepness(polar, i, k);
           continue;
         }
-        float v = 0.0F;
+        float along = 0.0F, power = 0.0F, clear_of = 0.0F;
         for (std::size_t c = 0; c < 3; ++c) {
-          v += trace.weights[c] *
-               (polar.at(c, i, k) - tile[c][static_cast<std::size_t>(i)]);
+          const float under = bare_level(c, i, k);
+          const float step = paint[c][iu] - under;
+          // What else than noise moves the level.
+          const float stray =
+              c == 0
+                  ? kShade * std::hypot(paint[c][iu] - kBlack, under - kBlack)
+                  : kChromaPlace * step;
+          const float weight = 1.0F / (noise[c] * noise[c] + stray * stray);
+          along += weight * step * (polar.at(c, i, k) - under);
+          power += weight * step * step;
+          clear_of += step * step / (noise[c] * noise[c]);
         }
-        raw[static_cast<std::size_t>(k)] = v;
+        // Where the ground looks like the paint nothing is learned.
+        if (clear_of < kLeastRayContrast * kLeastRayContrast) {
+          raw[ku] = k > 0 ? raw[ku - 1] : 1.0F;
+        } else {
+          raw[ku] = std::clamp(along / power, -1.0F, 2.0F);
+        }
       }
       float* row = q.data() + static_cast<std::ptrdiff_t>(i) * n;
       for (int k = 0; k < n; ++k) {

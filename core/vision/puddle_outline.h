@@ -28,23 +28,35 @@ struct OutlineTrace {
   double contrast_to_noise = 0.0;
   /// The paint differs from the tile by its rim only.
   bool rim_only = false;
-  /// Signal = weights . (Y, Cb, Cr); 1 = paint, 0 = tile.
-  std::array<float, 3> weights{};
-  std::array<float, 3> tile{};  ///< Y, Cb, Cr just outside
-  std::array<float, 3> step{};  ///< paint minus tile
+  float rim_weight = 0.0F;  ///< 1 over the rim's height in luma, if rim_only
+  /// The tile is of more than one colour: what lay there before was used.
+  bool patterned = false;
+  std::array<float, 3> tile{};   ///< Y, Cb, Cr just outside
+  std::array<float, 3> paint{};  ///< Y, Cb, Cr just inside
   std::array<float, kFrontSectors> sector_px{};
+};
+
+/// What lay there before the paint, and where it lies now: a point p of `frame`
+/// is seen at middle + zoom (p - middle) + (dx, dy), px.
+struct BareGround {
+  const Frame* frame = nullptr;
+  double dx_px = 0.0, dy_px = 0.0;
+  double zoom = 1.0;
 };
 
 /// Follows the outline near `guess` along 128 rays. The edge is where the
 /// signal, coming from the tile, has risen half way to the paint: for a blurred
-/// step this is the step itself. For paint of the tile's own colour it is the
-/// steepest place of the rim. Rays that are hidden or disturbed are left out
-/// by a robust fit of the shape.
+/// step this is the step itself. The tile is what the ray crosses further out
+/// or, where that is no one colour, what lay there before. For paint of the
+/// tile's own colour it is the steepest place of the rim. Rays that are hidden
+/// or disturbed are left out by a robust fit of the shape.
 ///
 /// @param window_px  how far from the guess to look, px.
+/// @param bare       of the frame's size; optional.
 /// @return empty when fewer than a third of the rays agree on a shape.
 std::optional<OutlineTrace> TraceOutline(const Frame& frame,
                                          const OutlineShape& guess,
-                                         double window_px);
+                                         double window_px,
+                                         const BareGround* bare = nullptr);
 
 }  // namespace flowkin

@@ -25,6 +25,8 @@ constexpr float kLeastZoom = 0.002F;
 // A zoom that is known worse than this is not believed; an error of it makes
 // 0.4 % in viscosity.
 constexpr double kZoomSd = 5e-4;
+// A zoom must bring the difference down to this share.
+constexpr double kZoomExplains = 0.9;
 // Lenses zoom by less than this between two pictures.
 constexpr double kZoomStep = 0.01;
 // Noise moves the mean difference at a thousand points by less than this.
@@ -193,7 +195,7 @@ cv::Point2f ShiftFinder::Find(const cv::Mat& picture_y) {
     if (Cost(y, shift) < kAsGood * search_cost_) {
       ++since_search_;
       FollowZoom(y, shift);
-      return last_ = shift;
+      return last_ = JudgeZoom(y, shift);
     }
   }
   // The rows of marks on a ruler look alike when moved by one mark; so several
@@ -212,13 +214,13 @@ cv::Point2f ShiftFinder::Find(const cv::Mat& picture_y) {
   }
   since_search_ = 0;
   FollowZoom(y, best);
-  return last_ = best;
+  return last_ = JudgeZoom(y, best);
 }
 
 // Where a point of the reference lies in a picture moved by `shift`.
 cv::Point2f ShiftFinder::Place(const cv::Point& p, cv::Point2f shift) const {
   const cv::Point2f at(static_cast<float>(p.x), static_cast<float>(p.y));
-  if (std::abs(zoom_ - 1.0F) < kLeastZoom) return at + shift;
+  if (!zoom_holds_) return at + shift;
   const cv::Point2f middle(0.5F * static_cast<float>(reference_.cols - 1),
                            0.5F * static_cast<float>(reference_.rows - 1));
   return middle + zoom_ * (at - middle) + shift;
@@ -283,6 +285,32 @@ void ShiftFinder::FollowZoom(const cv::Mat& y, cv::Point2f shift) {
   }
   if (std::abs(zoom - static_cast<double>(zoom_)) > kZoomStep) return;
   zoom_ = static_cast<float>(zoom);
+}
+
+// Whether the zoom is needed at all; the shift with or without it.
+cv::Point2f ShiftFinder::JudgeZoom(const cv::Mat& y, cv::Point2f shift) {
+  if (std::abs(zoom_ - 1.0F) < kLeastZoom) {
+    zoom_holds_ = false;
+    return shift;
+  }
+  zoom_holds_ = true;
+  const cv::Point2f with = Refine(y, shift);
+  const double cost = Cost(y, with);
+  zoom_holds_ = false;
+  cv::Point2f without = Refine(y, shift);
+  double least = Cost(y, without);
+  // The shift found with a feigned zoom makes up for it.
+  const cv::Point2f still = Refine(y, {});
+  if (const double c = Cost(y, still); c < least) {
+    least = c;
+    without = still;
+  }
+  if (cost < kZoomExplains * least) {
+    zoom_holds_ = true;
+    return with;
+  }
+  if (cost > kAsGood * least) zoom_ = 1.0F;
+  return without;
 }
 
 double ShiftFinder::Cost(const cv::Mat& y, cv::Point2f shift) const {

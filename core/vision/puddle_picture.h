@@ -38,10 +38,14 @@ class ShiftFinder {
   /// How many times as large the background was in the last picture as in the
   /// first, about the picture's middle; 1 where nothing holds on to that.
   float zoom() const { return zoom_; }
+  /// That zoom explains the last picture clearly better than none does. What
+  /// covers a ground of little texture can feign a zoom.
+  bool zoom_holds() const { return zoom_holds_; }
 
  private:
   cv::Point2f Place(const cv::Point& p, cv::Point2f shift) const;
   void FollowZoom(const cv::Mat& y, cv::Point2f shift);
+  cv::Point2f JudgeZoom(const cv::Mat& y, cv::Point2f shift);
   cv::Point2f Peak(const cv::Mat& y, std::size_t level) const;
   double Cost(const cv::Mat& y, cv::Point2f shift) const;
   cv::Point2f Refine(const cv::Mat& y, cv::Point2f shift) const;
@@ -53,6 +57,7 @@ class ShiftFinder {
   std::vector<cv::Point2f> gradient_;  // grey levels per px, same order
   cv::Point2f last_;
   float zoom_ = 1.0F;
+  bool zoom_holds_ = false;
   double search_cost_ = 0.0;  // of the last full search
   int since_search_ = -1;     // pictures; -1: none yet
 };

@@ -14,12 +14,18 @@ constexpr double kRowsPerRadius = 48.0;
 constexpr double kFinestStep = 0.5;
 // A fall from paint to tile is measured over this many rows on both sides.
 constexpr int kReach = 2;
+// Shadows of hand and syringe move luma far and chroma little: the planes are
+// weighed by that rather than by noise.
+constexpr std::array<float, 3> kShadowSd = {25.0F, 4.0F, 4.0F};
+// Paint and ground differ by so many of these at least, or tell nothing.
+constexpr float kLeastStep = 1.0F;
 // A path needs this many of the rays to count as seen.
 constexpr double kLeastSupport = 0.12;
 
 }  // namespace
 
 PuddleStart FindPuddleStart(const std::deque<WorkPicture>& ring,
+                            const WorkPicture& bare,
                             const OutlineTrace& trace,
                             int factor,
                             bool covers_clip) {
@@ -37,18 +43,18 @@ PuddleStart FindPuddleStart(const std::deque<WorkPicture>& ring,
   const int median_now = PlaneMedian(newest.y);
   const int cb_now = PlaneMedian(newest.cb), cr_now = PlaneMedian(newest.cr);
 
-  // Shadows of hand and syringe move luma far and chroma little; weigh the
-  // planes by that rather than by noise.
-  std::array<float, 3> weights = trace.weights;
-  if (!trace.rim_only) {
-    constexpr std::array<float, 3> kShadowSd = {25.0F, 4.0F, 4.0F};
-    float power = 0.0F;
-    for (std::size_t c = 0; c < 3; ++c) {
-      weights[c] = trace.step[c] / (kShadowSd[c] * kShadowSd[c]);
-      power += weights[c] * trace.step[c];
-    }
-    for (float& w : weights) w /= power;
-  }
+  // How a picture's colours are brought to those of the newest: exposure and
+  // white balance change.
+  struct Cast {
+    float gain, cb, cr;
+  };
+  const auto cast_of = [&](const WorkPicture& p) {
+    return Cast{static_cast<float>(median_now) /
+                    static_cast<float>(std::max(1, PlaneMedian(p.y))),
+                static_cast<float>(cb_now - PlaneMedian(p.cb)),
+                static_cast<float>(cr_now - PlaneMedian(p.cr))};
+  };
+  const Cast bare_cast = cast_of(bare);
 
   // support[t][r]: rays (as a share) that fall from paint to tile at r.
   std::array<std::array<double, 2>, kRays> rays;
@@ -63,11 +69,7 @@ PuddleStart FindPuddleStart(const std::deque<WorkPicture>& ring,
       std::vector<float>(static_cast<std::size_t>(rows), 0.0F));
   for (int t = 0; t < cols; ++t) {
     const WorkPicture& p = ring[static_cast<std::size_t>(t)];
-    // Exposure and white balance since then.
-    const float gain = static_cast<float>(median_now) /
-                       static_cast<float>(std::max(1, PlaneMedian(p.y)));
-    const auto cb_shift = static_cast<float>(cb_now - PlaneMedian(p.cb));
-    const auto cr_shift = static_cast<float>(cr_now - PlaneMedian(p.cr));
+    const Cast cast = cast_of(p);
     auto& row = support[static_cast<std::size_t>(t)];
     std::vector<float> q(static_cast<std::size_t>(rows + kReach));
     for (const auto& [ca, sa] : rays) {
@@ -81,13 +83,34 @@ PuddleStart FindPuddleStart(const std::deque<WorkPicture>& ring,
           continue;
         }
         if (trace.rim_only) {
-          q[k] = luma * gain;
+          q[k] = luma * cast.gain;
+          continue;
+        }
+        const std::array<float, 3> seen = {luma * cast.gain,
+                                           SampleAt(p.cb, x, y) + cast.cb,
+                                           SampleAt(p.cr, x, y) + cast.cr};
+        std::array<float, 3> under = trace.tile;
+        if (trace.patterned) {
+          const float bx = x - p.shift.x, by = y - p.shift.y;
+          const float bare_luma = SampleAt(bare.y, bx, by);
+          if (bare_luma >= 0.0F) {
+            under = {bare_luma * bare_cast.gain,
+                     SampleAt(bare.cb, bx, by) + bare_cast.cb,
+                     SampleAt(bare.cr, bx, by) + bare_cast.cr};
+          }
+        }
+        float along = 0.0F, power = 0.0F;
+        for (std::size_t c = 0; c < 3; ++c) {
+          const float rise = trace.paint[c] - under[c];
+          const float weight = 1.0F / (kShadowSd[c] * kShadowSd[c]);
+          along += weight * rise * (seen[c] - under[c]);
+          power += weight * rise * rise;
+        }
+        // Where the ground looks like the paint nothing is learned.
+        if (trace.patterned && power < kLeastStep * kLeastStep) {
+          q[k] = k > 0 ? q[k - 1] : 1.0F;
         } else {
-          const float cb = SampleAt(p.cb, x, y), cr = SampleAt(p.cr, x, y);
-          const float v = weights[0] * (luma * gain - trace.tile[0]) +
-                          weights[1] * (cb + cb_shift - trace.tile[1]) +
-                          weights[2] * (cr + cr_shift - trace.tile[2]);
-          q[k] = std::clamp(v, 0.0F, 1.2F);
+          q[k] = std::clamp(along / std::max(1e-6F, power), 0.0F, 1.2F);
         }
       }
       for (int k = kReach; k < rows; ++k) {
@@ -95,7 +118,7 @@ PuddleStart FindPuddleStart(const std::deque<WorkPicture>& ring,
         float fall = q[ku - kReach] - q[ku + kReach];
         if (trace.rim_only) {
           // Any line at that radius, in units of the rim's height.
-          fall = std::abs(fall) * std::abs(weights[0]);
+          fall = std::abs(fall) * trace.rim_weight;
         }
         if (fall > 0.2F) row[ku] += std::min(fall, 0.7F) / kRays;
       }

@@ -29,9 +29,11 @@ struct PuddleStart {
 /// very first paint; a straight line in R^2 does not need it.
 ///
 /// @param ring         pictures in order of time, shifts filled in.
+/// @param bare         the first picture; counts where the tile is patterned.
 /// @param factor       full-resolution px per work px.
 /// @param covers_clip  the oldest picture of the ring is the clip's first.
 PuddleStart FindPuddleStart(const std::deque<WorkPicture>& ring,
+                            const WorkPicture& bare,
                             const OutlineTrace& trace,
                             int factor,
                             bool covers_clip);

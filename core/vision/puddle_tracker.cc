@@ -34,6 +34,8 @@ constexpr double kLostAfter = 1.5;
 constexpr std::size_t kLeastSamples = 8;
 // A puddle grows by more than this.
 constexpr double kGrows = 0.03;
+// A zoom of the lens beyond this is asked whether it explains the picture.
+constexpr double kZoomSeen = 0.003;
 // Smaller pictures hold no puddle worth following.
 constexpr int kLeastSide_px = 64;
 // Frames averaged for the ruler.
@@ -69,15 +71,34 @@ struct Candidate {
     }
     return b / a - 1.0;
   }
+  // Of the last sample not after `t_s`, px.
+  double RadiusAt(double t_s) const {
+    const auto after = std::upper_bound(
+        samples.begin(), samples.end(), t_s, [](double t, const auto& s) {
+          return t < s.t_s;
+        });
+    return after == samples.begin() ? 0.0 : std::prev(after)->radius_px;
+  }
   double Duration() const {
     return samples.empty() ? 0.0 : samples.back().t_s - samples.front().t_s;
+  }
+  // Time over which it was found whenever it was looked for.
+  double Followed() const {
+    double sum = 0.0;
+    for (std::size_t i = 1; i < samples.size(); ++i) {
+      const double due = kSampleShare * (samples[i - 1].t_s - born_t);
+      const double gap = samples[i].t_s - samples[i - 1].t_s;
+      if (gap < 2.0 * due + 2.0 * kRetrySpacing) sum += gap;
+    }
+    return sum;
   }
   // How much it is like a puddle: one grows and lasts; a barrel or a cup does
   // neither. At least kLeastSamples.
   double Score() const {
     const double growth = std::clamp(Growth(), -0.2, 0.6);
-    return Duration() * (0.05 + std::max(0.0, growth)) *
-           samples[samples.size() / 2].visible;
+    const FrontSample& middle = samples[samples.size() / 2];
+    return Followed() * (0.05 + std::max(0.0, growth)) * middle.visible /
+           middle.in_picture;
   }
 };
 
@@ -86,6 +107,19 @@ double MedianOf(std::vector<double> v) {
   const auto mid = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
   std::nth_element(v.begin(), mid, v.end());
   return *mid;
+}
+
+// A lens that zooms ends up far from where it began; what passes through the
+// picture feigns a zoom for a while. So the later half of the time decides.
+bool ZoomHolds(const std::vector<FrontSample>& samples) {
+  const double middle_s = 0.5 * (samples.front().t_s + samples.back().t_s);
+  int seen = 0, held = 0;
+  for (const FrontSample& s : samples) {
+    if (s.t_s < middle_s || std::abs(s.zoom - 1.0) < kZoomSeen) continue;
+    ++seen;
+    if (s.zoom_holds) ++held;
+  }
+  return 2 * held > seen;
 }
 
 }  // namespace
@@ -110,6 +144,7 @@ struct PuddleTracker::State {
   std::optional<ShiftFinder> shifts;
   EdgeMap reference_edges;
   WorkPicture reference;
+  Frame bare;  // the first picture, at full size
   std::deque<WorkPicture> ring;
   bool ring_covers_clip = true;
   std::vector<Pending> pending;
@@ -129,10 +164,11 @@ struct PuddleTracker::State {
   PixelCircle ruler_at;
 
   bool Seeking() const;
+  BareGround Under(cv::Point2f shift) const;
   Candidate* Best();
   void Work(const Frame& frame, double t);
   void Search(const Frame& frame, const WorkPicture& work);
-  void Follow(const Frame& frame, double t, const cv::Point2f* shift);
+  void Follow(const Frame& frame, double t, cv::Point2f shift);
   void Facts(const WorkPicture& work);
   void AddClean(const Frame& frame, cv::Point2f shift, const OutlineShape& at);
   void FindRuler(const OutlineShape& at);
@@ -216,6 +252,14 @@ bool PuddleTracker::State::Seeking() const {
       });
 }
 
+// The first picture as it lies under the present one.
+BareGround PuddleTracker::State::Under(cv::Point2f shift) const {
+  return {&bare,
+          static_cast<double>(shift.x) * factor,
+          static_cast<double>(shift.y) * factor,
+          shifts->zoom_holds() ? static_cast<double>(shifts->zoom()) : 1.0};
+}
+
 void PuddleTracker::State::Work(const Frame& frame, double t) {
   WorkPicture work = ReducePicture(frame, factor);
   work.t_s = t;
@@ -225,6 +269,10 @@ void PuddleTracker::State::Work(const Frame& frame, double t) {
     shifts.emplace(work.y);
     reference_edges = FindEdges(work);
     reference = work;
+    bare = frame;
+    bare.luma = frame.luma.clone();
+    bare.cb = frame.cb.clone();
+    bare.cr = frame.cr.clone();
   } else {
     work.shift = shifts->Find(work.y);
   }
@@ -233,7 +281,7 @@ void PuddleTracker::State::Work(const Frame& frame, double t) {
     ring.pop_front();
     ring_covers_clip = false;
   }
-  Follow(frame, t, &work.shift);
+  Follow(frame, t, work.shift);
   const double spacing = Seeking() ? kSearchSpacing : kLateSearchSpacing;
   if (t - last_search_t >= spacing) {
     last_search_t = t;
@@ -298,7 +346,8 @@ void PuddleTracker::State::Search(const Frame& frame, const WorkPicture& work) {
     guess.r = circle.r * full;
     const double window =
         std::min(std::max(0.25 * guess.r, 2.5 * full + 5.0), 0.8 * guess.r);
-    const auto trace = TraceOutline(frame, guess, window);
+    const BareGround under = Under(work.shift);
+    const auto trace = TraceOutline(frame, guess, window, &under);
     if (!trace || trace->visible < kLeastVisible) continue;
     Candidate candidate;
     candidate.trace = *trace;
@@ -306,7 +355,8 @@ void PuddleTracker::State::Search(const Frame& frame, const WorkPicture& work) {
     candidate.born_t = t;
     candidate.last_seen = t;
     candidate.next_t = t;
-    candidate.start = FindPuddleStart(ring, *trace, factor, ring_covers_clip);
+    candidate.start =
+        FindPuddleStart(ring, reference, *trace, factor, ring_covers_clip);
     if (candidates.size() >= kMostCandidates) {
       // Make room: the dead one with the fewest samples, else the youngest.
       auto worst =
@@ -320,7 +370,7 @@ void PuddleTracker::State::Search(const Frame& frame, const WorkPicture& work) {
     }
     candidates.push_back(std::move(candidate));
     known->last_t = -1e9;  // done
-    Follow(frame, t, &work.shift);
+    Follow(frame, t, work.shift);
   }
   pending.erase(std::remove_if(pending.begin(),
                                pending.end(),
@@ -332,16 +382,14 @@ void PuddleTracker::State::Search(const Frame& frame, const WorkPicture& work) {
 
 void PuddleTracker::State::Follow(const Frame& frame,
                                   double t,
-                                  const cv::Point2f* shift) {
+                                  cv::Point2f shift) {
   std::optional<OutlineShape> whole;
   for (Candidate& c : candidates) {
     if (!c.alive || t < c.next_t) continue;
     const double window = std::clamp(0.12 * c.trace.shape.r, 8.0, 48.0);
     OutlineShape guess = c.trace.shape;
-    if (shift != nullptr) {
-      guess.x += static_cast<double>(shift->x - c.shift.x) * factor;
-      guess.y += static_cast<double>(shift->y - c.shift.y) * factor;
-    }
+    guess.x += static_cast<double>(shift.x - c.shift.x) * factor;
+    guess.y += static_cast<double>(shift.y - c.shift.y) * factor;
     if (c.samples.size() >= 2) {
       // Where it will have got to, at the last pace.
       const FrontSample& a = c.samples[c.samples.size() - 2];
@@ -349,8 +397,9 @@ void PuddleTracker::State::Follow(const Frame& frame,
       const double pace = (b.radius_px - a.radius_px) / (b.t_s - a.t_s);
       guess.r += std::clamp(pace * (t - b.t_s), 0.0, 0.08 * guess.r);
     }
+    const BareGround under = Under(shift);
     const auto trace =
-        TraceOutline(frame, guess, std::min(window, 0.8 * guess.r));
+        TraceOutline(frame, guess, std::min(window, 0.8 * guess.r), &under);
     if (!trace || trace->visible < kLeastVisible) {
       if (trace && trace->off_picture > 0.1) c.left_picture = true;
       if (!trace) {
@@ -366,7 +415,7 @@ void PuddleTracker::State::Follow(const Frame& frame,
       continue;
     }
     c.trace = *trace;
-    if (shift != nullptr) c.shift = *shift;
+    c.shift = shift;
     c.last_seen = t;
     c.next_t = t + kSampleShare * (t - c.born_t);
     if (trace->off_picture > 0.02) c.left_picture = true;
@@ -376,16 +425,16 @@ void PuddleTracker::State::Follow(const Frame& frame,
     sample.radius_sd_px = trace->radius_sd_px;
     sample.x_px = trace->shape.x;
     sample.y_px = trace->shape.y;
-    if (shift != nullptr) {
-      sample.shift_x_px = static_cast<double>(shift->x) * factor;
-      sample.shift_y_px = static_cast<double>(shift->y) * factor;
-      sample.zoom = static_cast<double>(shifts->zoom());
-    }
+    sample.shift_x_px = static_cast<double>(shift.x) * factor;
+    sample.shift_y_px = static_cast<double>(shift.y) * factor;
+    sample.zoom = static_cast<double>(shifts->zoom());
+    sample.zoom_holds = shifts->zoom_holds();
     sample.c2_px = trace->shape.c2;
     sample.s2_px = trace->shape.s2;
     sample.c3_px = trace->shape.c3;
     sample.s3_px = trace->shape.s3;
     sample.visible = trace->visible;
+    sample.in_picture = 1.0 - trace->off_picture;
     sample.roughness_px = trace->roughness_px;
     sample.sector_px = trace->sector_px;
     c.samples.push_back(sample);
@@ -397,14 +446,13 @@ void PuddleTracker::State::Follow(const Frame& frame,
       whole = trace->shape;
       if (!c.start_final) {
         // Seen whole for the first time: centre and colour are now sure.
-        c.start = FindPuddleStart(ring, *trace, factor, ring_covers_clip);
+        c.start =
+            FindPuddleStart(ring, reference, *trace, factor, ring_covers_clip);
         c.start_final = true;
       }
     }
   }
-  if (whole && !options.mm_per_px && shift != nullptr) {
-    AddClean(frame, *shift, *whole);
-  }
+  if (whole && !options.mm_per_px) AddClean(frame, shift, *whole);
 }
 
 void PuddleTracker::State::AddClean(const Frame& frame,
@@ -481,7 +529,11 @@ FrontTrack PuddleTracker::Finish() {
     Candidate* first = later ? best : c;
     Candidate* second = later ? c : best;
     if (!later && !earlier) {
-      if (apart > 0.5 * joint && c->Growth() > kGrows &&
+      // Two puddles lie side by side; the round end of a syringe lies over one.
+      const double reach =
+          c->samples.back().radius_px + best->RadiusAt(c->samples.back().t_s);
+      if (apart > 0.9 * reach &&
+          c->Growth() > std::max(kGrows, 0.25 * best->Growth()) &&
           c->Duration() > 0.4 * best->Duration()) {
         ++track.other_puddles;
       }
@@ -502,6 +554,10 @@ FrontTrack PuddleTracker::Finish() {
                c->Duration() > 0.2 * best->Duration()) {
       ++track.later_puddles;  // here or elsewhere
     }
+  }
+  const bool zoomed = ZoomHolds(best->samples);
+  if (!zoomed) {
+    for (FrontSample& sample : best->samples) sample.zoom = 1.0;
   }
   track.samples = std::move(best->samples);
   track.start_s = best->start.start_s;
@@ -525,7 +581,7 @@ FrontTrack PuddleTracker::Finish() {
       s.FindRuler(shape);
     }
     track.scale = s.ruler->scale;
-    track.scale_zoom = static_cast<double>(s.clean_zoom);
+    if (zoomed) track.scale_zoom = static_cast<double>(s.clean_zoom);
     track.scale_note = s.ruler->note;
   } else {
     track.scale_note = "The puddle was never seen free of hand and syringe.";

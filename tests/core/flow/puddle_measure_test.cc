@@ -423,6 +423,26 @@ TEST(PuddleMeasure, SaysWhyNoOutlineIsWhole) {
               ::testing::HasSubstr("out of the picture"));
 }
 
+// What lies beyond the picture's border is not hidden: the rest is a circle
+// still. What a hand covers is.
+TEST(PuddleMeasure, ThePictureMayCutThePuddle) {
+  const Scene scene;
+  Random random(1);
+  FrontTrack track = Film(scene, random);
+  for (FrontSample& s : track.samples) s.visible = 0.65;
+  PuddleTestOptions options;
+  options.volume_ml = scene.volume_ml;
+  EXPECT_EQ(MeasurePuddle(track, options).outcome, Outcome::kRefused);
+  for (FrontSample& s : track.samples) s.in_picture = 0.7;
+  track.left_picture = true;
+  const FlowMeasurement m = MeasurePuddle(track, options);
+  ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+  const Estimate& ln_nu = *m.ln_kinematic_viscosity_mm2_s;
+  EXPECT_NEAR(ln_nu.value, std::log(scene.nu_mm2_s), 2.0 * ln_nu.sd);
+  EXPECT_THAT(m.warnings,
+              ::testing::Contains(::testing::HasSubstr("edge of the picture")));
+}
+
 TEST(PuddleMeasure, RefusesWhatIsNoPuddleInWords) {
   FrontTrack track;
   track.picture.frames = 100;

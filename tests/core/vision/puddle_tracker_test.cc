@@ -22,13 +22,15 @@ constexpr double kFps = 15.0;
 
 struct Disc {
   double x, y, r;
+  double luma = -1.0;  // of something grey; below 0: the paint
 };
 
 struct Look {
   int width = 640, height = 360;
   double tile[3] = {200, 128, 128};
   double paint[3] = {110, 140, 90};
-  double rim = 0.0;  // luma of a dark line on the edge
+  double rim = 0.0;      // luma of a dark line on the edge
+  double stripes = 0.0;  // grey stripes over the tile, +- so much luma
   double noise = 1.0;
   double mm_px = 0.0;        // px per mm of a ruler; 0: none
   double ruler_angle = 0.0;  // radians
@@ -78,6 +80,7 @@ Frame Draw(const Look& look,
     y -= dy;
     double v = look.tile[channel];
     if (channel == 0) {
+      v += look.stripes * std::tanh(3.0 * std::sin(0.25 * y + 0.03 * x));
       // Something to hold on to: the table round the tile and a ruler.
       if (x < 30 || y < 16 || x > look.width - 50) {
         v = 120 + 20 * std::sin(0.2 * y) + 10 * std::sin(0.05 * x);
@@ -89,7 +92,8 @@ Frame Draw(const Look& look,
       const double off = d.r - std::hypot(x - d.x, y - d.y);
       if (off < -8) continue;
       const double in = Soft(off);
-      v += in * (look.paint[channel] - v);
+      const double grey = channel == 0 ? d.luma : 128.0;
+      v += in * ((d.luma < 0.0 ? look.paint[channel] : grey) - v);
       if (channel == 0) v += look.rim * std::exp(-0.5 * off * off / 1.5);
     }
     return v;
@@ -177,6 +181,41 @@ TEST(PuddleTracker, FollowsPaintThatDiffersInColourOnly) {
               kChromaEdge);
 }
 
+// Stripes as strong as the paint's own step, seen by a hand that sways.
+TEST(PuddleTracker, APatternUnderThePaintIsTakenOut) {
+  Look look;
+  look.tile[0] = 130.0;
+  look.stripes = 60.0;
+  const auto sway = [](double t) {
+    return std::pair<double, double>{0.8 * std::sin(2.0 * t),
+                                     0.6 * std::sin(3.0 * t)};
+  };
+  const FrontTrack track = Film(look, OnePuddle, 5.0, sway);
+  ASSERT_GE(track.samples.size(), 20U);
+  for (const FrontSample& s : track.samples) {
+    if (s.t_s < 2.0) continue;
+    // 0.3 px of 50 px are 5 % in viscosity.
+    EXPECT_NEAR(s.radius_px, RadiusPx(s.t_s), 0.3) << s.t_s;
+    EXPECT_GT(s.visible, 0.9) << s.t_s;
+  }
+  ASSERT_TRUE(track.start_s);
+  EXPECT_NEAR(*track.start_s, 1.0, 2.0 / kFps);  // two frames
+}
+
+TEST(PuddleTracker, ACupThatStandsInThePaintsWayHidesNothing) {
+  const FrontTrack track = Film({}, [](double t) {
+    return std::vector<Disc>{{396.0, 150.7, 40.0, 70.0},
+                             {330.3, 150.7, RadiusPx(t)}};
+  });
+  ASSERT_GE(track.samples.size(), 20U);
+  for (const FrontSample& s : track.samples) {
+    if (s.t_s < 2.5) continue;
+    EXPECT_NEAR(s.radius_px, RadiusPx(s.t_s), 0.2) << s.t_s;
+    EXPECT_GT(s.visible, 0.9) << s.t_s;
+  }
+  EXPECT_EQ(track.other_puddles, 0);
+}
+
 TEST(PuddleTracker, ShakeMovesTheCentreNotTheRadius) {
   const auto shake = [](double t) {
     return std::pair<double, double>{3.0 * std::sin(5.0 * t),
@@ -203,6 +242,23 @@ TEST(PuddleTracker, CountsASecondPuddle) {
                              {460.0, 160.0, RadiusPx(t - 0.3)}};
   });
   EXPECT_EQ(track.other_puddles, 1);
+}
+
+// The round end of a syringe comes nearer over the first paint, and grows.
+TEST(PuddleTracker, TheEndOfASyringeIsNoSecondPuddle) {
+  const FrontTrack track = Film(
+      {},
+      [](double t) {
+        std::vector<Disc> discs = {{330.3, 150.7, RadiusPx(t)}};
+        if (t > 0.8 && t < 4.5) {
+          discs.push_back({375.0, 105.0, 25.0 + 1.5 * t, 50.0});
+        }
+        return discs;
+      },
+      8.0);
+  ASSERT_GE(track.samples.size(), 20U);
+  EXPECT_EQ(track.other_puddles, 0);
+  EXPECT_NEAR(track.samples.back().x_px, 330.3, 0.5);
 }
 
 // The lip of a cup is round as well; it is followed, leaves, and the paint
@@ -333,8 +389,34 @@ TEST(ShiftFinder, FollowsAZoomBesideTheShift) {
     const cv::Point2f shift = finder.Find(picture);
     // 1e-3 of the radius is 0.8 % in viscosity.
     EXPECT_NEAR(static_cast<double>(finder.zoom()), zoom, 1e-3) << i;
+    if (zoom > 1.005) {
+      EXPECT_TRUE(finder.zoom_holds()) << i;
+    }
     // A zoom below a five-hundredth counts as none: up to 0.3 px at the border.
     EXPECT_NEAR(shift.x, x, 0.3) << i;
+  }
+}
+
+// A ground without sharp marks, and a puddle that grows over most of it.
+TEST(ShiftFinder, PaintOverASoftGroundFeignsNoZoom) {
+  cv::RNG random(8);
+  cv::Mat ground(270, 360, CV_8UC1);
+  random.fill(ground, cv::RNG::UNIFORM, 0, 256);
+  cv::GaussianBlur(ground, ground, {0, 0}, 14.0);
+  cv::normalize(ground, ground, 90, 150, cv::NORM_MINMAX);
+  const auto noisy = [&](const cv::Mat& clean) {
+    cv::Mat grain(clean.size(), CV_16SC1), picture;
+    random.fill(grain, cv::RNG::NORMAL, 0, 2);
+    cv::add(clean, grain, picture, cv::noArray(), CV_8U);
+    return picture;
+  };
+  ShiftFinder finder(noisy(ground));
+  for (int i = 0; i < 80; ++i) {
+    cv::Mat picture = ground.clone();
+    cv::circle(picture, {170, 130}, 40 + i, 160, cv::FILLED, cv::LINE_AA);
+    cv::GaussianBlur(picture, picture, {0, 0}, 6.0);  // its shaded rim
+    finder.Find(noisy(picture));
+    EXPECT_FALSE(finder.zoom_holds()) << i;
   }
 }
 
