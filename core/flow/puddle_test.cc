@@ -73,11 +73,15 @@ constexpr double kRoughRefuse = 0.03;  // rms of the outline over the radius
 // Five capillary lengths of paint (1.8 mm at 35 mN/m, 1100 kg/m3).
 constexpr double kLeastGravityRadius_mm = 9.0;
 
-// Share of the outline, as far as it lies in the picture, that must be seen, and
-// share that must be seen at all.
+// Share of the outline, as far as it lies in the picture, that must be seen,
+// and share that must be seen at all.
 constexpr double kLeastOfEdge = 0.8;
 constexpr double kLeastOfRim = 0.6;
 constexpr double kLeastSeen = 0.6;
+
+// Outlines that end before so much of the film after the first one is left are
+// not those of a film that ends too soon.
+constexpr double kCutShort = 0.3;
 
 // Sharpest edges of a picture in focus, grey levels per px of the small one.
 constexpr double kLeastDetail = 8.0;
@@ -384,6 +388,30 @@ std::string NothingFound(const FrontTrack& track) {
          "it spread for ten seconds.";
 }
 
+constexpr const char* kHardlyStandsOut =
+    "The paint hardly stands out from what lies under it: put it on a plain "
+    "tile of another colour.";
+
+// Why too few outlines are whole.
+std::string WhyNotWhole(const FrontTrack& track) {
+  if (track.left_picture) {
+    return "The puddle runs out of the picture: put the paint down in the "
+           "middle, or film from further away.";
+  }
+  if (track.rim_only) return kHardlyStandsOut;
+  return "The puddle is hardly ever seen whole: take hand and syringe out of "
+         "the picture once the paint is down and film on for ten seconds.";
+}
+
+// Why the radius does not follow the law. A rim without a step in colour is
+// easily taken for another line.
+std::string WhyUnlawful(const FrontTrack& track) {
+  if (track.rim_only) return kHardlyStandsOut;
+  return "The puddle does not spread as flowing paint left alone does: keep "
+         "hands and sticks off it and film again; if it does so every time, "
+         "this paint sets too soon for the puddle test.";
+}
+
 }  // namespace
 
 Result<void> PuddleTestOptions::Validate() const {
@@ -460,22 +488,7 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
                   "has only just been. Film on for ten seconds after the "
                   "syringe is away.");
   }
-  if (n < kLeastSamples && track.left_picture) {
-    return Refuse(std::move(m),
-                  "The puddle runs out of the picture: put the paint down in "
-                  "the middle, or film from further away.");
-  }
-  if (n < kLeastSamples && track.rim_only) {
-    return Refuse(std::move(m),
-                  "The paint hardly stands out from what lies under it: put "
-                  "it on a plain tile of another colour.");
-  }
-  if (n < kLeastSamples) {
-    return Refuse(
-        std::move(m),
-        "The puddle is hardly ever seen whole: take hand and syringe out of "
-        "the picture once the paint is down and film on for ten seconds.");
-  }
+  if (n < kLeastSamples) return Refuse(std::move(m), WhyNotWhole(track));
   const auto at = [&](std::size_t i) -> const FrontSample& {
     return samples[source[i]];
   };
@@ -568,10 +581,13 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
   // puddle that is still poured and one that has stopped.
   const double film_begin = start_s.value_or(track.picture.first_t_s);
   if (std::abs(LargestStep(t, ln_r, film_begin)) > kMostStep) {
-    return Refuse(std::move(m),
-                  "The size of the puddle jumps after it had slowed down: "
-                  "paint was added later, or the camera zoomed or was moved "
-                  "up or down. Film one pour from a fixed camera.");
+    return Refuse(
+        std::move(m),
+        track.rim_only
+            ? kHardlyStandsOut
+            : "The size of the puddle jumps after it had slowed down: paint "
+              "was added later, or the camera zoomed or was moved up or down. "
+              "Film one pour from a fixed camera.");
   }
   const std::size_t half = static_cast<std::size_t>(
       std::lower_bound(
@@ -587,34 +603,33 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
         "can be timed. Use more paint or a cleaner tile, or test this cup "
         "with the stream.");
   }
+  // The film may go on while the outline is no longer seen whole.
+  const bool cut_short = track.picture.last_t_s - t_last > kCutShort * tail_s;
   if (late_exponent > kPouringExponent || t_last - t.front() < kLeastWindow_s) {
-    return Refuse(std::move(m),
-                  "The clip ends too soon: paint is still being put down, or "
-                  "has only just been. Film on for ten seconds after the "
-                  "syringe is away.");
-  }
-  if (!best.usable) {
     return Refuse(
         std::move(m),
-        "The puddle does not spread as flowing paint left alone does: "
-        "keep hands and sticks off it and film again; if it does so "
-        "every time, this paint sets too soon for the puddle test.");
+        cut_short ? WhyNotWhole(track)
+                  : "The clip ends too soon: paint is still being put down, or "
+                    "has only just been. Film on for ten seconds after the "
+                    "syringe is away.");
+  }
+  if (!best.usable) {
+    return Refuse(std::move(m), WhyUnlawful(track));
   }
 
   const std::size_t b = best.begin;
   const double mid_radius = std::exp(0.5 * (ln_r[n - 1] + ln_r[b]));
   const double lead_ratio = (t_last - best.origin_s) / (t[b] - best.origin_s);
   if (lead_ratio < 1.25) {
-    return Refuse(std::move(m),
-                  "The clip ends too soon to see how the puddle slows down. "
-                  "Film on for ten seconds after the syringe is away.");
-  }
-  if (best.trend > 25.0) {
     return Refuse(
         std::move(m),
-        "The puddle does not spread as flowing paint left alone does: "
-        "keep hands and sticks off it and film again; if it does so "
-        "every time, this paint sets too soon for the puddle test.");
+        cut_short
+            ? WhyNotWhole(track)
+            : "The clip ends too soon to see how the puddle slows down. Film "
+              "on for ten seconds after the syringe is away.");
+  }
+  if (best.trend > 25.0) {
+    return Refuse(std::move(m), WhyUnlawful(track));
   }
   if (start_s && late_exponent < kSlowExponent) {
     m.warnings.push_back(

@@ -423,6 +423,40 @@ TEST(PuddleMeasure, SaysWhyNoOutlineIsWhole) {
               ::testing::HasSubstr("out of the picture"));
 }
 
+// Whole for a second and a half only, in a film of twelve.
+TEST(PuddleMeasure, AFilmThatGoesOnDoesNotEndTooSoon) {
+  const Scene scene;
+  Random random(1);
+  FrontTrack track = Film(scene, random);
+  const double until_s = track.samples.front().t_s + 1.5;
+  for (FrontSample& s : track.samples) {
+    if (s.t_s > until_s) s.visible = 0.5;
+    // Still fed while it was seen.
+    s.radius_px = 40.0 * std::sqrt(s.t_s - scene.start_s);
+  }
+  EXPECT_THAT(MeasurePuddle(track, {}).reason,
+              ::testing::HasSubstr("hand and syringe"));
+  track.left_picture = true;
+  EXPECT_THAT(MeasurePuddle(track, {}).reason,
+              ::testing::HasSubstr("out of the picture"));
+  std::erase_if(track.samples,
+                [&](const FrontSample& s) { return s.t_s > until_s; });
+  track.picture.last_t_s = track.samples.back().t_s + 0.1;
+  EXPECT_THAT(MeasurePuddle(track, {}).reason,
+              ::testing::HasSubstr("ends too soon"));
+}
+
+TEST(PuddleMeasure, ARimThatIsLostIsNotTakenForASecondPour) {
+  Scene scene;
+  scene.change = [](double mm, double t) { return t > 6.0 ? 1.05 * mm : mm; };
+  Random random(1);
+  FrontTrack track = Film(scene, random);
+  EXPECT_THAT(MeasurePuddle(track, {}).reason, ::testing::HasSubstr("jumps"));
+  track.rim_only = true;
+  EXPECT_THAT(MeasurePuddle(track, {}).reason,
+              ::testing::HasSubstr("another colour"));
+}
+
 // What lies beyond the picture's border is not hidden: the rest is a circle
 // still. What a hand covers is.
 TEST(PuddleMeasure, ThePictureMayCutThePuddle) {
