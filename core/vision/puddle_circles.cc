@@ -6,6 +6,7 @@
 #include <cmath>
 #include <cstdint>
 #include <opencv2/imgproc.hpp>
+#include <optional>
 
 namespace flowkin {
 namespace {
@@ -16,6 +17,10 @@ constexpr int kLeastRadius = 4;
 constexpr int kDirections = 32;
 constexpr double kLeastCoverage = 0.5;
 constexpr int kMostCircles = 4;
+// A circle round another is so many times as large at least; its centre lies
+// off by up to this share of the inner radius.
+constexpr double kAround = 1.1;
+constexpr double kAroundBand = 0.15;
 
 struct Edge {
   float x, y, ux, uy;  // place and unit gradient
@@ -40,6 +45,83 @@ bool HasLike(const EdgeMap& map, int x, int y, float gx, float gy) {
     }
   }
   return false;
+}
+
+// Algebraic circle through the edges that `take` picks; false if there is none.
+template <typename Take>
+bool FitCircle(const std::vector<Edge>& edges, const Take& take, Circle* out) {
+  cv::Matx33d a = cv::Matx33d::zeros();
+  cv::Vec3d b(0, 0, 0);
+  for (const Edge& e : edges) {
+    if (!take(e)) continue;
+    const cv::Vec3d u(e.x, e.y, 1.0);
+    const double z = u[0] * u[0] + u[1] * u[1];
+    for (int i = 0; i < 3; ++i) {
+      for (int j = 0; j < 3; ++j) a(i, j) += u[i] * u[j];
+      b[i] += u[i] * z;
+    }
+  }
+  cv::Vec3d p;
+  if (!cv::solve(a, b, p, cv::DECOMP_LU)) return false;
+  const double x = p[0] / 2.0, y = p[1] / 2.0;
+  const double rr = p[2] + x * x + y * y;
+  if (rr <= 0.0) return false;
+  out->x = x;
+  out->y = y;
+  out->r = std::sqrt(rr);
+  return true;
+}
+
+// Distance from a circle's centre if the edge runs along the circle, else -1.
+double DistanceAlong(const Edge& e, const Circle& c) {
+  const double dx = e.x - c.x, dy = e.y - c.y;
+  const double d = std::hypot(dx, dy);
+  return std::abs(dx * e.uy - dy * e.ux) < 0.25 * d ? d : -1.0;
+}
+
+double CoverageOf(const std::vector<Edge>& edges, const Circle& c, double off) {
+  std::uint32_t seen = 0;
+  for (const Edge& e : edges) {
+    const double d = DistanceAlong(e, c);
+    if (d < 0.0 || std::abs(d - c.r) > off) continue;
+    const double angle = std::atan2(e.y - c.y, e.x - c.x);
+    seen |=
+        1U << (static_cast<int>((angle + CV_PI) / (2.0 * CV_PI) * kDirections) %
+               kDirections);
+  }
+  return static_cast<double>(std::popcount(seen)) / kDirections;
+}
+
+// A circle that goes round `inner` with a centre near its own: the paint round
+// a lamp's reflection.
+std::optional<Circle> CircleAround(const std::vector<Edge>& edges,
+                                   const Circle& inner,
+                                   double most_radius) {
+  // Where the edges lie is known to a share of the radius only, while the
+  // centre is the inner one's.
+  Circle best;
+  const double band = std::max(2.0, kAroundBand * inner.r);
+  for (double r = kAround * inner.r + band; r < most_radius; r += band) {
+    Circle ring = inner;
+    ring.r = r;
+    ring.coverage = CoverageOf(edges, ring, band);
+    if (ring.coverage > 1.05 * best.coverage) best = ring;
+  }
+  if (best.coverage < kLeastCoverage) return std::nullopt;
+  for (const double off : {band, 3.0, 1.6}) {
+    const Circle from = best;
+    const auto near = [&](const Edge& e) {
+      const double d = DistanceAlong(e, from);
+      return d >= 0.0 && std::abs(d - from.r) <= off;
+    };
+    if (!FitCircle(edges, near, &best)) return std::nullopt;
+  }
+  best.coverage = CoverageOf(edges, best, 1.6);
+  const bool around =
+      best.r > kAround * inner.r && best.r < most_radius &&
+      std::hypot(best.x - inner.x, best.y - inner.y) + inner.r < best.r;
+  if (!around || best.coverage < kLeastCoverage) return std::nullopt;
+  return best;
 }
 
 }  // namespace
@@ -203,47 +285,33 @@ std::vector<Circle> FindCircles(const EdgeMap& edges,
         circle.coverage = 0.0;
         break;
       }
-      // Algebraic circle through the edges of that ring.
-      cv::Matx33d a = cv::Matx33d::zeros();
-      cv::Vec3d b(0, 0, 0);
-      for (const Edge& e : found) {
+      const auto on_ring = [&](const Edge& e) {
         double angle = 0.0;
         const double d = radius_of(e, angle);
-        if (d < 0.0 || std::abs(d - static_cast<double>(chosen)) > 1.6) {
-          continue;
-        }
-        const cv::Vec3d u(e.x, e.y, 1.0);
-        const double z = u[0] * u[0] + u[1] * u[1];
-        for (int i = 0; i < 3; ++i) {
-          for (int j = 0; j < 3; ++j) a(i, j) += u[i] * u[j];
-          b[i] += u[i] * z;
-        }
-      }
-      cv::Vec3d p;
-      if (!cv::solve(a, b, p, cv::DECOMP_LU)) {
-        circle.coverage = 0.0;
-        break;
-      }
-      const double nx = p[0] / 2.0, ny = p[1] / 2.0;
-      const double rr = p[2] + nx * nx + ny * ny;
-      if (rr <= 0.0 || std::hypot(nx - cx, ny - cy) > 6.0) {
+        return d >= 0.0 && std::abs(d - static_cast<double>(chosen)) <= 1.6;
+      };
+      Circle fitted;
+      if (!FitCircle(found, on_ring, &fitted) ||
+          std::hypot(fitted.x - cx, fitted.y - cy) > 6.0) {
         circle.x = cx;
         circle.y = cy;
         circle.r = static_cast<double>(chosen);
         break;
       }
-      cx = nx;
-      cy = ny;
-      circle.x = nx;
-      circle.y = ny;
-      circle.r = std::sqrt(rr);
+      cx = circle.x = fitted.x;
+      cy = circle.y = fitted.y;
+      circle.r = fitted.r;
     }
     if (circle.coverage < kLeastCoverage) continue;
     const bool known =
         std::any_of(circles.begin(), circles.end(), [&](const Circle& c) {
           return std::hypot(c.x - circle.x, c.y - circle.y) < 0.3 * c.r;
         });
-    if (!known) circles.push_back(circle);
+    if (known) continue;
+    circles.push_back(circle);
+    if (const auto around = CircleAround(found, circle, most_radius)) {
+      circles.push_back(*around);
+    }
   }
   return circles;
 }

@@ -45,6 +45,7 @@ struct Pending {
   Circle circle;
   int hits = 0;
   double last_t = 0.0;
+  bool around = false;  // something that is followed
 };
 
 struct Candidate {
@@ -307,7 +308,7 @@ void PuddleTracker::State::Search(const Frame& frame, const WorkPicture& work) {
   for (const Circle& circle : FindCircles(edges, reference_edges, work.shift)) {
     // Already followed?
     const double full = factor;
-    bool followed = false;
+    bool followed = false, around = false;
     for (Candidate& c : candidates) {
       const double x = (c.trace.shape.x + 0.5) / full - 0.5;
       const double y = (c.trace.shape.y + 0.5) / full - 0.5;
@@ -315,8 +316,12 @@ void PuddleTracker::State::Search(const Frame& frame, const WorkPicture& work) {
       if (!c.alive || std::hypot(x - circle.x, y - circle.y) > 0.35 * r) {
         continue;
       }
-      if (std::abs(circle.r - r) < 0.15 * r + 1.0 ||
-          t - c.last_seen < 3.0 * kSearchSpacing) {
+      if (std::abs(circle.r - r) < 0.15 * r + 1.0) {
+        followed = true;
+      } else if (circle.r > r && t - c.last_seen < kLostAfter) {
+        // What is followed may be a lamp's reflection, which grows as well.
+        around = true;
+      } else if (t - c.last_seen < 3.0 * kSearchSpacing) {
         followed = true;
       } else {
         c.alive = false;  // lost; the outline found now is another one
@@ -333,7 +338,7 @@ void PuddleTracker::State::Search(const Frame& frame, const WorkPicture& work) {
       }
     }
     if (known == nullptr) {
-      pending.push_back({circle, 1, t});
+      pending.push_back({circle, 1, t, around});
       continue;
     }
     known->circle = circle;
@@ -375,7 +380,9 @@ void PuddleTracker::State::Search(const Frame& frame, const WorkPicture& work) {
   pending.erase(std::remove_if(pending.begin(),
                                pending.end(),
                                [&](const Pending& p) {
-                                 return t - p.last_t > 4.5 * kSearchSpacing;
+                                 return t - p.last_t >
+                                        (p.around ? 2.5 * kLateSearchSpacing
+                                                  : 4.5 * kSearchSpacing);
                                }),
                 pending.end());
 }
@@ -488,6 +495,21 @@ Candidate* PuddleTracker::State::Best() {
   for (Candidate& c : candidates) {
     if (c.samples.size() < kLeastSamples) continue;
     if (best == nullptr || c.Score() > best->Score()) best = &c;
+  }
+  if (best == nullptr) return best;
+  // A reflection on the paint grows as the puddle does: the outline round it is
+  // the puddle's, also if it was found later.
+  for (Candidate& c : candidates) {
+    if (c.samples.size() < kLeastSamples || c.Growth() < kGrows) continue;
+    const FrontSample& out = c.samples.back();
+    const FrontSample& in = best->samples.back();
+    if (std::abs(out.t_s - in.t_s) < kLostAfter &&
+        out.radius_px > 1.1 * in.radius_px &&
+        std::hypot(out.x_px - in.x_px, out.y_px - in.y_px) + in.radius_px <
+            1.05 * out.radius_px &&
+        c.Score() > 0.3 * best->Score()) {
+      best = &c;
+    }
   }
   return best;
 }

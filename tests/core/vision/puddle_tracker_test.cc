@@ -261,6 +261,33 @@ TEST(PuddleTracker, TheEndOfASyringeIsNoSecondPuddle) {
   EXPECT_NEAR(track.samples.back().x_px, 330.3, 0.5);
 }
 
+// A lamp's reflection grows with the paint, and stands out more than the paint
+// does. A hand hides most of the rim at first.
+TEST(PuddleTracker, AReflectionIsNotTakenForThePuddle) {
+  Look look;
+  look.paint[0] = 180.0;
+  const FrontTrack track = Film(
+      look,
+      [](double t) {
+        const double r = RadiusPx(t);
+        std::vector<Disc> discs = {{330.3, 150.7, r},
+                                   {330.3, 150.7 - 0.1 * r, 0.7 * r, 240.0}};
+        if (t < 2.6) {
+          for (const double a : {0.4, 1.5, 2.6, 3.7, 4.8}) {
+            discs.push_back({330.3 + 1.1 * r * std::cos(a),
+                             150.7 + 1.1 * r * std::sin(a),
+                             0.3 * r,
+                             200.0});
+          }
+        }
+        return discs;
+      },
+      8.0);
+  ASSERT_GE(track.samples.size(), 20U);
+  EXPECT_NEAR(
+      track.samples.back().radius_px, RadiusPx(track.samples.back().t_s), 0.5);
+}
+
 // The lip of a cup is round as well; it is followed, leaves, and the paint
 // comes later.
 TEST(PuddleTracker, FindsThePuddleAfterSomethingElseThatWasRound) {
