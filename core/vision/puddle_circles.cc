@@ -79,33 +79,50 @@ double DistanceAlong(const Edge& e, const Circle& c) {
   return std::abs(dx * e.uy - dy * e.ux) < 0.25 * d ? d : -1.0;
 }
 
-double CoverageOf(const std::vector<Edge>& edges, const Circle& c, double off) {
-  std::uint32_t seen = 0;
+// Directions in which edges run along a circle, by their distance from its
+// centre in whole px.
+std::vector<std::uint32_t> DirectionsByDistance(const std::vector<Edge>& edges,
+                                                const Circle& c,
+                                                int most_radius) {
+  std::vector<std::uint32_t> seen(static_cast<std::size_t>(most_radius) + 2);
   for (const Edge& e : edges) {
     const double d = DistanceAlong(e, c);
-    if (d < 0.0 || std::abs(d - c.r) > off) continue;
+    if (d < 0.0 || d > most_radius) continue;
     const double angle = std::atan2(e.y - c.y, e.x - c.x);
-    seen |=
+    seen[static_cast<std::size_t>(std::lround(d))] |=
         1U << (static_cast<int>((angle + CV_PI) / (2.0 * CV_PI) * kDirections) %
                kDirections);
   }
-  return static_cast<double>(std::popcount(seen)) / kDirections;
+  return seen;
+}
+
+// Share of the directions with an edge between two distances.
+double CoverageOf(const std::vector<std::uint32_t>& seen,
+                  double from,
+                  double to) {
+  std::uint32_t all = 0;
+  const auto last = std::min(static_cast<double>(seen.size() - 1), to);
+  for (auto d = static_cast<std::size_t>(std::max(0.0, std::ceil(from)));
+       static_cast<double>(d) <= last;
+       ++d) {
+    all |= seen[d];
+  }
+  return static_cast<double>(std::popcount(all)) / kDirections;
 }
 
 // A circle that goes round `inner` with a centre near its own: the paint round
 // a lamp's reflection.
 std::optional<Circle> CircleAround(const std::vector<Edge>& edges,
                                    const Circle& inner,
-                                   double most_radius) {
+                                   int most_radius) {
   // Where the edges lie is known to a share of the radius only, while the
   // centre is the inner one's.
   Circle best;
   const double band = std::max(2.0, kAroundBand * inner.r);
+  const auto about_inner = DirectionsByDistance(edges, inner, most_radius);
   for (double r = kAround * inner.r + band; r < most_radius; r += band) {
-    Circle ring = inner;
-    ring.r = r;
-    ring.coverage = CoverageOf(edges, ring, band);
-    if (ring.coverage > 1.05 * best.coverage) best = ring;
+    const double coverage = CoverageOf(about_inner, r - band, r + band);
+    if (coverage > 1.05 * best.coverage) best = {inner.x, inner.y, r, coverage};
   }
   if (best.coverage < kLeastCoverage) return std::nullopt;
   for (const double off : {band, 3.0, 1.6}) {
@@ -116,7 +133,9 @@ std::optional<Circle> CircleAround(const std::vector<Edge>& edges,
     };
     if (!FitCircle(edges, near, &best)) return std::nullopt;
   }
-  best.coverage = CoverageOf(edges, best, 1.6);
+  best.coverage = CoverageOf(DirectionsByDistance(edges, best, most_radius),
+                             best.r - 1.6,
+                             best.r + 1.6);
   const bool around =
       best.r > kAround * inner.r && best.r < most_radius &&
       std::hypot(best.x - inner.x, best.y - inner.y) + inner.r < best.r;

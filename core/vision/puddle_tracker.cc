@@ -316,12 +316,12 @@ void PuddleTracker::State::Search(const Frame& frame, const WorkPicture& work) {
       if (!c.alive || std::hypot(x - circle.x, y - circle.y) > 0.35 * r) {
         continue;
       }
-      if (std::abs(circle.r - r) < 0.15 * r + 1.0) {
-        followed = true;
-      } else if (circle.r > r && t - c.last_seen < kLostAfter) {
+      const bool same = std::abs(circle.r - r) < 0.15 * r + 1.0;
+      const double unseen_s = t - c.last_seen;
+      if (!same && circle.r > r && unseen_s < kLostAfter) {
         // What is followed may be a lamp's reflection, which grows as well.
         around = true;
-      } else if (t - c.last_seen < 3.0 * kSearchSpacing) {
+      } else if (same || unseen_s < 3.0 * kSearchSpacing) {
         followed = true;
       } else {
         c.alive = false;  // lost; the outline found now is another one
