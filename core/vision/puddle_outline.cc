@@ -37,6 +37,8 @@ constexpr double kPatterned = 3.0;
 constexpr int kPaintReach = 10;
 // Rays closer together than this share the pixels they read.
 constexpr double kRaySpacingPx = 3.0;
+// A ray that ends so near the shape has not ended at something else.
+constexpr double kOnShape_px = 1.0;
 // Tukey's biweight: 95 % efficiency for normal errors (from memory).
 constexpr double kTukey = 4.685;
 constexpr double kMadToSd = 1.4826;
@@ -500,7 +502,12 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
     const std::vector<double>& residual = fit.residual;
     const std::vector<double>& weight = fit.weight;
     const double seen = fit.seen, spread = fit.spread;
-    trace.visible = seen;
+    // Rays that know the edge less well than most have seen it all the same.
+    const auto on_shape =
+        std::count_if(residual.begin(), residual.end(), [&](double r) {
+          return std::abs(r) < std::max(3.5 * spread, kOnShape_px);
+        });
+    trace.visible = static_cast<double>(on_shape) / kRays;
     if (seen < 1.0 / 3.0) return std::nullopt;
     const double moved = std::hypot(p[1], p[2]);
     const double grown = std::abs(p[0] - trace.shape.r);

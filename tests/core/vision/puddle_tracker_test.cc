@@ -22,7 +22,8 @@ constexpr double kFps = 15.0;
 
 struct Disc {
   double x, y, r;
-  double luma = -1.0;  // of something grey; below 0: the paint
+  double luma = -1.0;      // of something grey; below 0: the paint
+  double ripple_px = 0.0;  // of the rim, on the left side
 };
 
 struct Look {
@@ -89,7 +90,9 @@ Frame Draw(const Look& look,
     }
     for (const Disc& d : discs) {
       if (d.r <= 0.0) continue;
-      const double off = d.r - std::hypot(x - d.x, y - d.y);
+      double off = d.r - std::hypot(x - d.x, y - d.y);
+      if (x < d.x)
+        off += d.ripple_px * std::sin(24 * std::atan2(y - d.y, d.x - x));
       if (off < -8) continue;
       const double in = Soft(off);
       const double grey = channel == 0 ? d.luma : 128.0;
@@ -214,6 +217,19 @@ TEST(PuddleTracker, ACupThatStandsInThePaintsWayHidesNothing) {
     EXPECT_GT(s.visible, 0.9) << s.t_s;
   }
   EXPECT_EQ(track.other_puddles, 0);
+}
+
+// Grain of wood lets the edge be known less well on one side than on the other.
+TEST(PuddleTracker, AnEdgeThatIsKnownLessWellIsSeenAllTheSame) {
+  const FrontTrack track = Film({}, [](double t) {
+    return std::vector<Disc>{{330.3, 150.7, RadiusPx(t), -1.0, 0.8}};
+  });
+  ASSERT_GE(track.samples.size(), 20U);
+  for (const FrontSample& s : track.samples) {
+    if (s.t_s < 2.5) continue;
+    EXPECT_GT(s.visible, 0.9) << s.t_s;
+    EXPECT_NEAR(s.radius_px, RadiusPx(s.t_s), 0.2) << s.t_s;
+  }
 }
 
 TEST(PuddleTracker, ShakeMovesTheCentreNotTheRadius) {
