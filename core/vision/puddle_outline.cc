@@ -332,6 +332,7 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
     // Levels of paint and tile per ray, and the noise outside.
     std::array<std::array<float, kRays>, 3> tile{}, paint{}, drift{};
     std::array<float, 3> noise{}, noise_before{};
+    std::array<std::vector<float>, 3> steps;
     std::vector<float> pick, paints, noises, noises_before, tiles;
     double left = 0.0, varied = 0.0;
     for (std::size_t c = 0; c < 3; ++c) {
@@ -365,6 +366,7 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
         }
         paint[c][iu] = level(i, 0, inner, nullptr);
         paints.push_back(paint[c][iu]);
+        steps[c].push_back(paint[c][iu] - out);
         tiles.push_back(out);
         tile[c][iu] = out;
       }
@@ -385,16 +387,26 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
                  ? before->at(c, i, k) + drift[c][iu]
                  : tile[c][iu];
     };
-    std::vector<float> clear;
-    for (const int i : rays) {
+    const auto contrast = [&](auto&& step) {
       float power = 0.0F;
       for (std::size_t c = 0; c < 3; ++c) {
-        const auto iu = static_cast<std::size_t>(i);
-        power += std::pow((paint[c][iu] - tile[c][iu]) / noise[c], 2.0F);
+        power += std::pow(step(c) / noise[c], 2.0F);
       }
-      clear.push_back(std::sqrt(power));
+      return std::sqrt(power);
+    };
+    if (trace.patterned) {
+      pick.clear();
+      for (const int i : rays) {
+        const auto iu = static_cast<std::size_t>(i);
+        pick.push_back(contrast(
+            [&](std::size_t c) { return paint[c][iu] - tile[c][iu]; }));
+      }
+      trace.contrast_to_noise = static_cast<double>(MedianOf(pick));
+    } else {
+      // Of paint like its tile the lit side is brighter and the other darker.
+      trace.contrast_to_noise = static_cast<double>(
+          contrast([&](std::size_t c) { return MedianOf(steps[c]); }));
     }
-    trace.contrast_to_noise = static_cast<double>(MedianOf(clear));
     trace.rim_only = trace.contrast_to_noise < kLeastFillContrast;
     if (trace.rim_only) {
       // The steepest place of luma, whichever way it goes: a lamp makes one
