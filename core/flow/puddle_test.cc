@@ -686,8 +686,18 @@ FlowMeasurement MeasurePuddle(const FrontTrack& track,
     };
     return (sum(n - quarter) - sum(b)) / static_cast<double>(quarter);
   };
+  // In the picture as such, and on what lies round the tile: a puddle that
+  // covers most of that leaves little to tell a camera's motion by, and one
+  // that stands still in the picture of a still camera does not creep.
+  std::vector<double> seen_x, seen_y;
+  for (const std::size_t i : source) {
+    seen_x.push_back(track.samples[i].x_px);
+    seen_y.push_back(track.samples[i].y_px);
+  }
   const double drift =
-      std::hypot(crept(centre.x_px), crept(centre.y_px)) / grown;
+      std::min(std::hypot(crept(centre.x_px), crept(centre.y_px)),
+               std::hypot(crept(seen_x), crept(seen_y))) /
+      grown;
   double uneven = 0.0;
   for (int k = 0; k < kFrontSectors; ++k) {
     const double a = 2.0 * kPi * (k + 0.5) / kFrontSectors;

@@ -423,6 +423,24 @@ TEST(PuddleMeasure, SaysWhyNoOutlineIsWhole) {
               ::testing::HasSubstr("out of the picture"));
 }
 
+// The puddle covers the ground, and the camera's motion is read off nothing.
+TEST(PuddleMeasure, AMotionThatIsNotSeenInThePaintIsNoCreep) {
+  const Scene scene;
+  Random random(1);
+  FrontTrack track = Film(scene, random);
+  for (FrontSample& s : track.samples) s.shift_x_px = 4.0 * (s.t_s - 3.0);
+  PuddleTestOptions options;
+  options.volume_ml = scene.volume_ml;
+  const FlowMeasurement m = MeasurePuddle(track, options);
+  ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+  const Estimate& ln_nu = *m.ln_kinematic_viscosity_mm2_s;
+  EXPECT_NEAR(ln_nu.value, std::log(scene.nu_mm2_s), 2.0 * ln_nu.sd);
+  // A camera that moves over a puddle that creeps.
+  for (FrontSample& s : track.samples) s.x_px += 8.0 * (s.t_s - 3.0);
+  EXPECT_THAT(MeasurePuddle(track, options).reason,
+              ::testing::HasSubstr("not level"));
+}
+
 // Whole for a second and a half only, in a film of twelve.
 TEST(PuddleMeasure, AFilmThatGoesOnDoesNotEndTooSoon) {
   const Scene scene;
