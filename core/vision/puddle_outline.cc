@@ -381,6 +381,13 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
     trace.patterned = varied > kPatterned * left;
     if (trace.patterned) noise = noise_before;
     SmoothAround(rays, &paint);
+    // What the paint's own luma varies by round the rim cannot tell it.
+    pick.clear();
+    for (const int i : rays) {
+      pick.push_back(
+          std::abs(paint[0][static_cast<std::size_t>(i)] - trace.paint[0]));
+    }
+    const float shading = static_cast<float>(kMadToSd) * MedianOf(pick);
     const auto bare_level = [&](std::size_t c, int i, int k) {
       const auto iu = static_cast<std::size_t>(i);
       return trace.patterned && before->inside[iu]
@@ -445,10 +452,11 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
           const float under = bare_level(c, i, k);
           const float step = paint[c][iu] - under;
           // What else than noise moves the level.
-          const float stray =
-              c == 0
-                  ? kShade * std::hypot(paint[c][iu] - kBlack, under - kBlack)
-                  : kChromaPlace * step;
+          const float stray = c == 0
+                                  ? std::hypot(shading,
+                                               kShade * (paint[c][iu] - kBlack),
+                                               kShade * (under - kBlack))
+                                  : kChromaPlace * step;
           const float weight = 1.0F / (noise[c] * noise[c] + stray * stray);
           along += weight * step * (polar.at(c, i, k) - under);
           power += weight * step * step;
