@@ -31,6 +31,7 @@ struct Look {
   double tile[3] = {200, 128, 128};
   double paint[3] = {110, 140, 90};
   double rim = 0.0;      // luma of a dark line on the edge
+  double shade = 0.0;    // luma, +- from the lit side to the dark one
   double stripes = 0.0;  // grey stripes over the tile, +- so much luma
   double noise = 1.0;
   double mm_px = 0.0;        // px per mm of a ruler; 0: none
@@ -95,8 +96,10 @@ Frame Draw(const Look& look,
         off += d.ripple_px * std::sin(24 * std::atan2(y - d.y, d.x - x));
       if (off < -8) continue;
       const double in = Soft(off);
-      const double grey = channel == 0 ? d.luma : 128.0;
-      v += in * ((d.luma < 0.0 ? look.paint[channel] : grey) - v);
+      double own = channel == 0 ? d.luma : 128.0;
+      if (d.luma < 0.0) own = look.paint[channel];
+      if (channel == 0) own += look.shade * std::pow((x - d.x) / d.r, 3);
+      v += in * (own - v);
       if (channel == 0) v += look.rim * std::exp(-0.5 * off * off / 1.5);
     }
     return v;
@@ -229,6 +232,22 @@ TEST(PuddleTracker, AnEdgeThatIsKnownLessWellIsSeenAllTheSame) {
     if (s.t_s < 2.5) continue;
     EXPECT_GT(s.visible, 0.9) << s.t_s;
     EXPECT_NEAR(s.radius_px, RadiusPx(s.t_s), 0.2) << s.t_s;
+  }
+}
+
+// The lit side of the paint is brighter than the tile, the other one darker:
+// its colour alone tells the edge all round.
+TEST(PuddleTracker, ALampOnOneSideDoesNotMoveTheEdge) {
+  Look look;
+  look.tile[0] = 130.0;
+  look.shade = 70.0;
+  const FrontTrack track = Film(look, OnePuddle);
+  ASSERT_GE(track.samples.size(), 20U);
+  for (const FrontSample& s : track.samples) {
+    if (s.t_s < 2.0) continue;
+    constexpr double kChromaEdge = 0.4;  // half the resolution
+    EXPECT_NEAR(s.radius_px, RadiusPx(s.t_s), kChromaEdge) << s.t_s;
+    EXPECT_GT(s.visible, 0.9) << s.t_s;
   }
 }
 
