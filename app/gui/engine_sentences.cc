@@ -263,6 +263,11 @@ namespace {
         "The puddle touches the edge of the picture; the rest is measured."),
     QT_TRANSLATE_NOOP(
         "engine",
+        "The quiet surface before the ribbon is not in the clip, so it cannot "
+        "be told whether what mirrors in it stood still: start filming a "
+        "second earlier."),
+    QT_TRANSLATE_NOOP(
+        "engine",
         "The repeats of the same paint lie more than a tenth apart: dip to the "
         "same mark, wait the same time after stirring, and test again."),
     QT_TRANSLATE_NOOP("engine",
@@ -363,6 +368,14 @@ namespace {
                       "What is round in the picture does not spread: either it "
                       "is no puddle or the paint stopped at once. Use more "
                       "paint, or test this cup with the stream."),
+    QT_TRANSLATE_NOOP("engine",
+                      "What mirrors in the paint moved or the light changed "
+                      "while the ribbon levelled: keep lamps, curtains and "
+                      "yourself still and film it again."),
+    QT_TRANSLATE_NOOP("engine",
+                      "What mirrors in the paint moved while the ribbon "
+                      "levelled, so the result is rough: keep lamps, curtains "
+                      "and yourself still."),
     QT_TRANSLATE_NOOP(
         "engine",
         "What was planned and used must lie between 0.1 mL and 1000 L."),

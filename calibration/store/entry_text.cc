@@ -91,6 +91,9 @@ Json Write(const FlowMeasurement& m) {
                               {"t_s", curve.t_s},
                               {"value", curve.value},
                               {"sd", curve.sd}});
+    if (curve.stretch_sd > 0.0) {
+      json["curves"].back()["stretch_sd"] = curve.stretch_sd;
+    }
   }
   if (m.ln_kinematic_viscosity_mm2_s) {
     json["ln_kinematic_viscosity_mm2_s"] =
@@ -263,7 +266,8 @@ FlowMeasurement ReadMeasurement(const Json& json) {
                           Text(each, "unit"),
                           Numbers(each.at("t_s")),
                           Numbers(each.at("value")),
-                          Numbers(each.at("sd"))});
+                          Numbers(each.at("sd")),
+                          MaybeNumber(each, "stretch_sd").value_or(0.0)});
     }
   }
   m.ln_kinematic_viscosity_mm2_s =

@@ -419,7 +419,8 @@ DecayAlignment AlignDecays(const std::vector<FlowCurve>& curves,
         kFlatShortens * (left[i] - mean_left) * std::sqrt(0.5 * m);
     result.ln_clock[i].sd = std::sqrt(
         kKnotsPerError * variance[i] * (m > 1.0 ? m / (m - 1.0) : 1.0) +
-        cut_short * cut_short + other_law[i] * other_law[i]);
+        cut_short * cut_short + other_law[i] * other_law[i] +
+        curves[i].stretch_sd * curves[i].stretch_sd);
     result.ln_clock[i].degrees_of_freedom = (dof + kPriorBins) / kKnotsPerError;
   }
   for (int k = 0; k < kKnots; ++k) {

@@ -1,6 +1,7 @@
 #include "core/flow/level_test.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "core/base/check.h"
@@ -28,6 +29,13 @@ constexpr double kMostUnlike = 0.5;
 constexpr double kLeastSharpness = 0.07;
 /// A contrast that climbs again by this share of its start was disturbed.
 constexpr double kMostRise = 0.3;
+/// How alike a wandering mirror image and the relief may look (correlation);
+/// the nearer to 1, the more the one passes for the other. Two soft patterns of
+/// a few patches each are alike by about that much by chance.
+constexpr double kDriftAlike = 0.5;
+/// A clock more doubtful than this is none.
+constexpr double kMostClockSd = 0.2;
+constexpr double kRoughClockSd = 0.1;
 /// Pictures per decay time below which its eight bins hold one or two each.
 constexpr double kFewPictures = 16.0;
 constexpr const char* kHardlySeen =
@@ -90,6 +98,28 @@ double SlopeRelativeSd(const FlowCurve& curve, double clock_s) {
   if (x.size() < 4 || !line.IsUsable()) return 0.15;
   const Estimate slope = line.Parameter(1);
   return slope.sd / std::max(std::abs(slope.value), 0.1);
+}
+
+/// Standard uncertainty of ln(clock) from a look of the surface that drifts by
+/// `share` of its start in one clock: how far the clock moves where that much,
+/// nearer the flat picture less, is in the contrast or missing in it. Without a
+/// clock, `share` is that of the whole film: it may be why nothing fell to 1/e.
+double DriftSd(const FlowCurve& curve,
+               double clock_s,
+               double flat_s,
+               double share) {
+  if (!(clock_s > 0.0)) return share > std::exp(-1.0) ? 1.0 : 0.0;
+  std::array<double, 2> clocks{};
+  for (const int side : {0, 1}) {
+    std::vector<double> relief = curve.value;
+    for (std::size_t i = 0; i < relief.size(); ++i) {
+      relief[i] += (side == 0 ? -1.0 : 1.0) * kDriftAlike * share *
+                   (flat_s - curve.t_s[i]) / clock_s;
+    }
+    clocks[side == 0 ? 0 : 1] = ReliefDecayTime(curve.t_s, relief, flat_s);
+  }
+  if (!(clocks[0] > 0.0 && clocks[1] > 0.0)) return 1.0;
+  return 0.5 * std::abs(std::log(clocks[1] / clocks[0]));
 }
 
 }  // namespace
@@ -235,6 +265,18 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
         "ribbon, a moved cup or camera): lay one ribbon, take everything out "
         "of the picture and wait.");
   }
+  const bool stays = track.remaining_share &&
+                     *track.remaining_share > options.most_remaining_share;
+  double drift_sd = 0.0;
+  if (track.drift_share && !stays) {
+    drift_sd =
+        DriftSd(curve, clock_s, track.flat_s - laid_s, *track.drift_share);
+  }
+  if (drift_sd > kMostClockSd) {
+    return Refused(
+        "What mirrors in the paint moved or the light changed while the ribbon "
+        "levelled: keep lamps, curtains and yourself still and film it again.");
+  }
   if (!(clock_s > 0.0) || span_s < options.least_falls_seen * clock_s) {
     return Refused(
         "The clip ends before enough of the ribbon is gone: film on until the "
@@ -247,8 +289,7 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
         "motion.");
   }
   if (laid_over(kMostLayingClocks)) return too_thin();
-  if (track.remaining_share &&
-      *track.remaining_share > options.most_remaining_share) {
+  if (stays) {
     return Refused(
         "Part of the ribbon stays for good: this paint is too stiff to level, "
         "loosen it first.");
@@ -275,7 +316,7 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
     }
   }
   const double slope_sd = SlopeRelativeSd(curve, clock_s);
-  if (slope_sd > 0.2) {
+  if (slope_sd > kMostClockSd) {
     if (laid_over(kUnevenLayingClocks)) return too_thin();
     if (clock_s < kFewPictures * track.frame_interval_s) {
       return Refused(
@@ -286,7 +327,18 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
         "The ribbon does not fade steadily: keep hands and shadows out of the "
         "picture, use more light, and film it again.");
   }
-  if (slope_sd > 0.1) {
+  if (!track.drift_share) {
+    m.warnings.push_back(
+        "The quiet surface before the ribbon is not in the clip, so it cannot "
+        "be told whether what mirrors in it stood still: start filming a "
+        "second earlier.");
+  }
+  if (drift_sd > kRoughClockSd) {
+    m.warnings.push_back(
+        "What mirrors in the paint moved while the ribbon levelled, so the "
+        "result is rough: keep lamps, curtains and yourself still.");
+  }
+  if (slope_sd > kRoughClockSd) {
     m.warnings.push_back(
         "The ribbon's fading is ragged, so the result is rough: more light or "
         "a steadier camera helps.");
@@ -301,11 +353,13 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
   // is left of it when the flat surface is taken; both a few per cent on
   // rendered ribbons of one paint.
   constexpr double kPlaceRelSd = 0.03;
-  proxy.ln_value = {std::log(clock_s), std::hypot(slope_sd, kPlaceRelSd), 6.0};
+  proxy.ln_value = {
+      std::log(clock_s), std::hypot(slope_sd, kPlaceRelSd, drift_sd), 6.0};
   // Of nu: 1 for wide ribbons; narrow ones follow mu / sqrt(rho sigma), and a
   // density 8 % apart then shifts the result by up to 4 %.
   proxy.exponent = {1.0, 0.03};
   m.proxies.push_back(std::move(proxy));
+  curve.stretch_sd = drift_sd;
   m.curves.push_back(std::move(curve));
   return m;
 }

@@ -90,8 +90,8 @@ struct DecayAlignmentOptions {
 ///
 /// Uncertainty: from the scatter round the common shape, pooled over the
 /// curves, with the degrees of freedom it has, and from how far the falls to
-/// 1/e tell another ratio than the clocks. How evenly a hand lays ribbons
-/// is not in it.
+/// 1/e tell another ratio than the clocks, and the curves' own stretch_sd. How
+/// evenly a hand lays ribbons is not in it.
 ///
 /// @param curves  times rising from the laying, values positive where relief
 ///                is seen; at least two curves for a ratio.

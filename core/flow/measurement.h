@@ -42,6 +42,9 @@ struct FlowCurve {
   std::vector<double> t_s;  ///< since the test's own start event
   std::vector<double> value;
   std::vector<double> sd;
+  /// Standard uncertainty of the ln of its whole time scale that its scatter
+  /// does not show.
+  double stretch_sd = 0.0;
 };
 
 /// Moments that a person read off the film, seconds of real time since its

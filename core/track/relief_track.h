@@ -97,6 +97,11 @@ struct ReliefTrack {
   /// All that differs from the picture before the laying, root mean square
   /// against the start's; only if the clip begins with the quiet surface.
   std::optional<double> unlike_before;
+  /// How far the surface's look drifts in one decay time (0: while it was
+  /// filmed) without the ribbon, as where mirror images wander; root mean
+  /// square against the start's. Only if the clip begins with the quiet
+  /// surface.
+  std::optional<double> drift_share;
   /// Motion in the last pictures against the strongest (both of the whole
   /// picture): near 1 if the clip ends in the middle of the action.
   double end_motion_share = 0.0;

@@ -36,6 +36,12 @@ constexpr double kCalmShare = 0.15;
 constexpr double kClearSpread = 3.0;
 /// Smoothed pictures are kept for up to this many: 33 MB of 24000 pixels.
 constexpr std::size_t kMostSmoothKept = 340;
+/// Side of the patches that drift is read from, reduced px: noise and coding
+/// average out over one, a soft mirror image does not.
+constexpr int kPatch = 6;
+/// What is left of the relief in the flat picture is taken for at most this
+/// many times what its decay says; the rest is drift.
+constexpr double kMostLeft = 2.0;
 /// The surroundings must make up this share of the picture to say anything of
 /// shake and brightness.
 constexpr double kLeastSurroundings = 0.08;
@@ -527,6 +533,62 @@ class Decay {
   std::array<cv::Mat, 2> flat_;
 };
 
+/// Means over the square patches at least half of which lie in `pixels`; over
+/// all of these if there is no such patch.
+class Patches {
+ public:
+  Patches(const std::vector<int>& pixels, int width) {
+    const int columns = width / kPatch + 1;
+    std::vector<int> patch;
+    for (const int p : pixels) {
+      const int row = p / width / kPatch;
+      const int column = p % width / kPatch;
+      patch.push_back(row * columns + column);
+    }
+    if (patch.empty()) return;
+    const auto most =
+        static_cast<std::size_t>(*std::max_element(patch.begin(), patch.end()));
+    std::vector<int> size(most + 1, 0);
+    for (const int k : patch) ++size[static_cast<std::size_t>(k)];
+    std::vector<int> place(most + 1, -1);
+    for (std::size_t k = 0; k <= most; ++k) {
+      if (2 * size[k] < kPatch * kPatch) continue;
+      place[k] = static_cast<int>(sizes_.size());
+      sizes_.push_back(size[k]);
+    }
+    if (sizes_.empty()) {
+      std::fill(place.begin(), place.end(), 0);
+      sizes_.push_back(static_cast<int>(patch.size()));
+    }
+    for (const int k : patch) {
+      places_.push_back(place[static_cast<std::size_t>(k)]);
+    }
+  }
+
+  /// `row` has one value per pixel.
+  cv::Mat Means(const cv::Mat& row) const {
+    cv::Mat means = cv::Mat::zeros(1, static_cast<int>(sizes_.size()), CV_32F);
+    const float* value = row.ptr<float>();
+    for (const int place : places_) {
+      if (place >= 0) means.ptr<float>()[place] += *value;
+      ++value;
+    }
+    for (int k = 0; k < means.cols; ++k) {
+      means.ptr<float>()[k] /=
+          static_cast<float>(sizes_[static_cast<std::size_t>(k)]);
+    }
+    return means;
+  }
+
+ private:
+  std::vector<int> places_;  ///< of every pixel, -1: in none
+  std::vector<int> sizes_;
+};
+
+double RootMeanSquare(const cv::Mat& v) {
+  return cv::norm(v) / std::sqrt(static_cast<double>(v.total()));
+}
+
 /// How much of the surroundings' floor holds on the paint, 0 to 1. Printed
 /// ground shows every rest of the camera's sway, smooth paint none, and no
 /// relief is below zero: once the ribbon is gone, the floor must not exceed
@@ -604,6 +666,11 @@ struct LevelTracker::Impl {
                     std::size_t from,
                     std::size_t to) const;
   std::vector<int> CalmSurroundings(const std::vector<int>& pixels) const;
+  cv::Mat MeanLook(const std::vector<int>& pixels,
+                   std::size_t from,
+                   std::size_t to) const;
+  double QuietDriftPerS(const std::vector<int>& pixels,
+                        std::size_t quiet_end) const;
   void MeasureDecay(const std::vector<int>& pixels, ReliefTrack* track);
   std::size_t Count() const { return pictures.size(); }
   cv::Mat Smooth(std::size_t i) const;
@@ -993,6 +1060,40 @@ double LevelTracker::Impl::SlowChange(const std::vector<int>& pixels,
   return std::sqrt(square / static_cast<double>(pixels.size()));
 }
 
+/// Mean of `pixels` over the pictures [from, to), one row.
+cv::Mat LevelTracker::Impl::MeanLook(const std::vector<int>& pixels,
+                                     std::size_t from,
+                                     std::size_t to) const {
+  cv::Mat mean = cv::Mat::zeros(1, static_cast<int>(pixels.size()), CV_32F);
+  for (std::size_t i = from; i < to; ++i) {
+    const cv::Mat look = Look(pictures[i]);
+    float* sum = mean.ptr<float>();
+    for (const int p : pixels) *sum++ += look.ptr<float>()[p];
+  }
+  return mean / static_cast<double>(to - from);
+}
+
+/// How fast the surface's look changes in the pictures [0, quiet_end), root
+/// mean square of its patches, luma codes per second. Counts what exceeds
+/// twice the noise's own part, which bends as much as it slopes.
+double LevelTracker::Impl::QuietDriftPerS(const std::vector<int>& pixels,
+                                          std::size_t quiet_end) const {
+  const std::size_t ends = std::min<std::size_t>(6, quiet_end / 3);
+  if (ends < 3) return 0.0;
+  const Patches patches(pixels, pictures.front().codes.cols);
+  const std::size_t middle = (quiet_end - ends) / 2;
+  const cv::Mat first = patches.Means(MeanLook(pixels, 0, ends));
+  const cv::Mat half = patches.Means(MeanLook(pixels, middle, middle + ends));
+  const cv::Mat last =
+      patches.Means(MeanLook(pixels, quiet_end - ends, quiet_end));
+  const double slope = RootMeanSquare(last - first);
+  const double bend = RootMeanSquare(half - 0.5 * (first + last));
+  // Variances of the two, where every mean errs by 1: 2 and 3/2.
+  const double drift = slope * slope - 2.0 * (4.0 / 3.0) * bend * bend;
+  const double span_s = pictures[quiet_end - ends].t_s - pictures.front().t_s;
+  return std::sqrt(std::max(0.0, drift)) / span_s;
+}
+
 void LevelTracker::Impl::MeasureDecay(const std::vector<int>& pixels,
                                       ReliefTrack* track) {
   const std::size_t n = Count();
@@ -1110,14 +1211,7 @@ void LevelTracker::Impl::MeasureDecay(const std::vector<int>& pixels,
   if (quiet_end >= 4) {
     track->change_before = SlowChange(pixels, 0, quiet_end);
     const std::size_t from = quiet_end - std::min<std::size_t>(quiet_end, 12);
-    cv::Mat before = cv::Mat::zeros(1, static_cast<int>(pixels.size()), CV_32F);
-    for (std::size_t i = from; i < quiet_end; ++i) {
-      const cv::Mat look = Look(pictures[i]);
-      for (std::size_t k = 0; k < pixels.size(); ++k) {
-        before.ptr<float>()[k] += look.ptr<float>()[pixels[k]];
-      }
-    }
-    before /= static_cast<double>(quiet_end - from);
+    const cv::Mat before = MeanLook(pixels, from, quiet_end);
     const cv::Mat left = decay.Flat() - before;
     const cv::Mat shape = decay.Mean(0.3 * fall, 1.5 * fall, -1) - decay.Flat();
     const cv::Mat start = decay.Mean(0.0, 0.1 * fall, -1) - decay.Flat();
@@ -1125,6 +1219,26 @@ void LevelTracker::Impl::MeasureDecay(const std::vector<int>& pixels,
     if (norm > 0.0) {
       track->remaining_share = left.dot(shape) / norm;
       track->unlike_before = cv::norm(left) / cv::norm(start);
+    }
+    if (track->start_contrast > 0.0) {
+      const Patches patches(pixels, width);
+      // The rest of the relief does not count as drift.
+      const cv::Mat relief = patches.Means(shape);
+      cv::Mat change = patches.Means(left);
+      const double flat_s = 0.94 * flat_to;
+      const double relief_square = relief.dot(relief);
+      if (relief_square > 0.0) {
+        const double most = kMostLeft * track->start_contrast *
+                            std::exp(-flat_s / fall) / RootMeanSquare(relief);
+        change -=
+            std::clamp(change.dot(relief) / relief_square, 0.0, most) * relief;
+      }
+      const double since_s =
+          flat_s + *track->laid_s -
+          0.5 * (pictures[from].t_s + pictures[quiet_end - 1].t_s);
+      const double per_s = std::max(RootMeanSquare(change) / since_s,
+                                    QuietDriftPerS(pixels, quiet_end));
+      track->drift_share = per_s * fall / track->start_contrast;
     }
   }
 }

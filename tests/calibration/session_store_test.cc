@@ -29,7 +29,7 @@ FlowMeasurement Measurement() {
   m.laid_s = 1.0 / 3.0;
   m.drips_s = {1.25, 2.5};
   m.proxies = {{"decay_time", 2.0 / 7.0, "s", {-1.2, 0.03, 6.0}, {1.0, 0.03}}};
-  m.curves = {{"relief", "", {0.0, 0.1}, {1.0, 0.7}, {0.02, 0.02}}};
+  m.curves = {{"relief", "", {0.0, 0.1}, {1.0, 0.7}, {0.02, 0.02}, 0.07}};
   m.ln_kinematic_viscosity_mm2_s = Estimate{6.5, 0.1};
   m.warnings = {"Something fell on the paint."};
   return m;
@@ -191,6 +191,7 @@ TEST(EntryText, NumbersComeBackToTheLastBit) {
   EXPECT_EQ(m.proxies[0].ln_value.degrees_of_freedom, 6.0);
   EXPECT_TRUE(std::isinf(m.proxies[0].exponent.degrees_of_freedom));
   EXPECT_EQ(m.curves[0].value, wanted.curves[0].value);
+  EXPECT_EQ(m.curves[0].stretch_sd, wanted.curves[0].stretch_sd);
   EXPECT_EQ(m.ln_kinematic_viscosity_mm2_s->value, 6.5);
   EXPECT_EQ(taken.test.film, "/films/Grüne Werft 1.mp4");
   EXPECT_EQ(taken.test.shot_fps, 240.0);

@@ -2118,6 +2118,10 @@
             <translation>Die Pfütze berührt den Bildrand; der Rest wird gemessen.</translation>
         </message>
         <message>
+            <source>The quiet surface before the ribbon is not in the clip, so it cannot be told whether what mirrors in it stood still: start filming a second earlier.</source>
+            <translation>Die ruhige Oberfläche vor dem Band fehlt im Film, darum ist nicht zu erkennen, ob Spiegelungen stillstanden: eine Sekunde früher filmen.</translation>
+        </message>
+        <message>
             <source>The repeats of the same paint lie more than a tenth apart: dip to the same mark, wait the same time after stirring, and test again.</source>
             <translation>Die Wiederholungen derselben Farbe liegen mehr als ein Zehntel auseinander: gleich tief eintauchen, nach dem Rühren gleich lange warten, wieder proben.</translation>
         </message>
@@ -2260,6 +2264,14 @@
         <message>
             <source>What is round in the picture does not spread: either it is no puddle or the paint stopped at once. Use more paint, or test this cup with the stream.</source>
             <translation>Das Runde im Bild breitet sich nicht aus: keine Pfütze, oder die Farbe blieb sofort stehen. Mehr Farbe nehmen oder den Strahl.</translation>
+        </message>
+        <message>
+            <source>What mirrors in the paint moved or the light changed while the ribbon levelled: keep lamps, curtains and yourself still and film it again.</source>
+            <translation>Während das Band verlief, bewegte sich eine Spiegelung in der Farbe oder das Licht änderte sich: Lampen, Vorhänge und sich selbst stillhalten, wieder filmen.</translation>
+        </message>
+        <message>
+            <source>What mirrors in the paint moved while the ribbon levelled, so the result is rough: keep lamps, curtains and yourself still.</source>
+            <translation>Während das Band verlief, bewegte sich eine Spiegelung in der Farbe, das Ergebnis ist daher grob: Lampen, Vorhänge und sich selbst stillhalten.</translation>
         </message>
         <message>
             <source>The note is empty.</source>

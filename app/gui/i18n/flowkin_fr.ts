@@ -2118,6 +2118,10 @@
             <translation>La flaque touche le bord de l’image ; le reste est mesuré.</translation>
         </message>
         <message>
+            <source>The quiet surface before the ribbon is not in the clip, so it cannot be told whether what mirrors in it stood still: start filming a second earlier.</source>
+            <translation>La surface au repos d’avant le ruban manque au film, on ne peut donc savoir si les reflets restaient immobiles : commencer à filmer une seconde plus tôt.</translation>
+        </message>
+        <message>
             <source>The repeats of the same paint lie more than a tenth apart: dip to the same mark, wait the same time after stirring, and test again.</source>
             <translation>Les répétitions de la même peinture diffèrent de plus d’un dixième : tremper à la même marque, attendre autant après avoir remué, recommencer.</translation>
         </message>
@@ -2260,6 +2264,14 @@
         <message>
             <source>What is round in the picture does not spread: either it is no puddle or the paint stopped at once. Use more paint, or test this cup with the stream.</source>
             <translation>Ce qui est rond ne s’étend pas : ce n’est pas une flaque, ou elle s’est figée aussitôt. Plus de peinture, ou le filet.</translation>
+        </message>
+        <message>
+            <source>What mirrors in the paint moved or the light changed while the ribbon levelled: keep lamps, curtains and yourself still and film it again.</source>
+            <translation>Pendant que le ruban s’étalait, un reflet dans la peinture a bougé ou la lumière a changé : ne bouger ni lampes, ni rideaux, ni soi-même, et refilmer.</translation>
+        </message>
+        <message>
+            <source>What mirrors in the paint moved while the ribbon levelled, so the result is rough: keep lamps, curtains and yourself still.</source>
+            <translation>Pendant que le ruban s’étalait, un reflet dans la peinture a bougé, le résultat est donc grossier : ne bouger ni lampes, ni rideaux, ni soi-même.</translation>
         </message>
         <message>
             <source>The note is empty.</source>

@@ -172,6 +172,24 @@ TEST(AlignDecays, SaysWhenACurveCannotBeUsed) {
   EXPECT_TRUE(AlignDecays({}).ln_clock.empty());
 }
 
+TEST(AlignDecays, CountsWhatACurvesScatterDoesNotShow) {
+  Random random(4);
+  const RidgeDecay decay(Scene{});
+  const double unit = ClockOf(decay);
+  Nuisance noisy;
+  noisy.white = 0.005;
+  const FlowCurve plain = MakeCurve(decay, 1.0 / unit, 1.0, noisy, random);
+  FlowCurve doubtful = MakeCurve(decay, 1.4 / unit, 1.4, noisy, random);
+  const auto before = AlignDecays({plain, doubtful});
+  doubtful.stretch_sd = 0.15;
+  const auto after = AlignDecays({plain, doubtful});
+  EXPECT_DOUBLE_EQ(after.ln_clock[0].sd, before.ln_clock[0].sd);
+  EXPECT_DOUBLE_EQ(after.ln_clock[1].value, before.ln_clock[1].value);
+  // Independent errors add in quadrature (JCGM 100:2008, 5.1.2).
+  EXPECT_NEAR(
+      after.ln_clock[1].sd, std::hypot(before.ln_clock[1].sd, 0.15), 1e-12);
+}
+
 // A pale paint's shade goes with the slope, a dark one's mirror image more with
 // the curvature: two observables of one decay, which no stretch lays over each
 // other, so the interval must say so.

@@ -38,6 +38,7 @@ ReliefTrack GoodTrack(double end_s = 4.5) {
   track.change_after = 20.0;
   track.remaining_share = 0.02;
   track.unlike_before = 0.06;
+  track.drift_share = 0.0;
   track.flat_s = track.last_t_s;
   std::vector<double> t_s;
   std::vector<double> relief;
@@ -124,6 +125,9 @@ const Mishap kMishaps[] = {
     {"StickTakenOut",
      [](ReliefTrack& t) { t.unlike_before = 1.8; },
      "does not come back"},
+    {"WanderingMirrorImage",
+     [](ReliefTrack& t) { t.drift_share = 0.1; },
+     "mirrors in the paint moved"},
     {"TooThin", [](ReliefTrack& t) { t.frame_interval_s = 0.2; }, "too thin"},
     {"Unseen",
      [](ReliefTrack& t) { t.start_contrast = 0.1; },
@@ -165,6 +169,34 @@ TEST(MeasureLevel, RefusesWithAReason) {
     EXPECT_THAT(m.reason, HasSubstr(mishap.word));
     EXPECT_TRUE(m.proxies.empty());
     EXPECT_TRUE(m.curves.empty());
+  }
+}
+
+// A mirror image that drifts steadily and looks half like the relief, or half
+// like its negative: the decay time goes astray, by about its uncertainty.
+TEST(MeasureLevel, CountsADriftInTheInterval) {
+  for (const double share : {0.01, 0.02, 0.03}) {
+    for (const double alike : {-0.5, 0.5}) {
+      SCOPED_TRACE(::testing::Message() << share << ' ' << alike);
+      ReliefTrack track = GoodTrack();
+      track.drift_share = share;
+      std::vector<double> t_s;
+      std::vector<double> relief;
+      for (ReliefSample& s : track.samples) {
+        if (s.t_s <= kLaid_s) continue;
+        s.contrast += alike * share * 20.0 * (track.flat_s - s.t_s) / kClock_s;
+        t_s.push_back(s.t_s - kLaid_s);
+        relief.push_back(s.contrast);
+      }
+      track.decay_time_s = ReliefDecayTime(t_s, relief, track.flat_s - kLaid_s);
+      const FlowMeasurement m = MeasureLevel(track);
+      ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+      const Estimate& ln_clock = m.proxies[0].ln_value;
+      const double error = std::abs(ln_clock.value - std::log(kClock_s));
+      EXPECT_GT(error, share);
+      EXPECT_LT(error, 1.5 * ln_clock.sd);
+      EXPECT_LT(error, 1.5 * m.curves[0].stretch_sd);
+    }
   }
 }
 
