@@ -97,6 +97,10 @@ namespace {
                       "Something fell or moved on the paint after a pause; the "
                       "levelling is counted from the last of it."),
     QT_TRANSLATE_NOOP("engine",
+                      "Something moved over the ribbon, once it was laid, for "
+                      "as long as it takes to level: take stick and hand away "
+                      "at once, or lay it with less in the way."),
+    QT_TRANSLATE_NOOP("engine",
                       "The base coat is what the others are compared with; it "
                       "has no target of its own."),
     QT_TRANSLATE_NOOP(

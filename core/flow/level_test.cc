@@ -33,6 +33,9 @@ constexpr double kMostRise = 0.3;
 /// the nearer to 1, the more the one passes for the other. Two soft patterns of
 /// a few patches each are alike by about that much by chance.
 constexpr double kDriftAlike = 0.5;
+/// How unlike, in ln of relief, ribbons are laid and meet the light (a hand's
+/// amounts, another colour's highlights; common practice, no source).
+constexpr double kLaidUnlike = 0.2;
 /// A clock more doubtful than this is none.
 constexpr double kMostClockSd = 0.2;
 constexpr double kRoughClockSd = 0.1;
@@ -120,6 +123,20 @@ double DriftSd(const FlowCurve& curve,
   }
   if (!(clocks[0] > 0.0 && clocks[1] > 0.0)) return 1.0;
   return 0.5 * std::abs(std::log(clocks[1] / clocks[0]));
+}
+
+/// Standard uncertainty of ln(clock) from a contrast that stands before it
+/// falls. Where it is proportional to the relief, a higher ribbon changes
+/// nothing of its fall. Where only steep relief catches a light, the fall comes
+/// when the relief has sunk so far, and a higher ribbon's later: by as much of
+/// what it is higher as the contrast stood longer than an exponential does.
+double StandingSd(const FlowCurve& curve, double clock_s) {
+  constexpr double kLevel = -0.4;
+  std::size_t i = 0;
+  while (i < curve.value.size() && curve.value[i] > std::exp(kLevel)) ++i;
+  if (i == curve.value.size()) return 0.0;
+  const double stands = curve.t_s[i] / clock_s + kLevel;
+  return kLaidUnlike * std::clamp(stands, 0.0, 1.0);
 }
 
 }  // namespace
@@ -212,6 +229,7 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
     curve.value[i] /= start;
     curve.sd[i] /= start;
   }
+  double hidden_s = 0.0;
   // A second laying follows a rest of the whole picture.
   double strongest = 0.0;
   for (const ReliefBurst& b : track.bursts) {
@@ -233,6 +251,11 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
         "paint after it: film one ribbon per clip and leave it alone.");
   }
   if (track.bursts.size() > 1) {
+    // Too short for a laying: the ribbon may have been down when it began, and
+    // what that did meanwhile is not seen.
+    const ReliefBurst& last = track.bursts.back();
+    const double lasted_s = last.end_s - last.start_s;
+    if (lasted_s <= kLongBurst_s) hidden_s = lasted_s;
     m.warnings.push_back(
         "Something fell or moved on the paint after a pause; the levelling is "
         "counted from the last of it.");
@@ -287,6 +310,13 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
         "The ribbon is gone within a few pictures: this paint is too thin for "
         "the level test at this frame rate, use the puddle test or slow "
         "motion.");
+  }
+  const double hidden_sd = hidden_s / std::sqrt(12.0) / clock_s;
+  if (hidden_sd > kMostClockSd) {
+    return Refused(
+        "Something moved over the ribbon, once it was laid, for as long as it "
+        "takes to level: take stick and hand away at once, or lay it with less "
+        "in the way.");
   }
   if (laid_over(kMostLayingClocks)) return too_thin();
   if (stays) {
@@ -353,13 +383,15 @@ FlowMeasurement MeasureLevel(const ReliefTrack& track,
   // is left of it when the flat surface is taken; both a few per cent on
   // rendered ribbons of one paint.
   constexpr double kPlaceRelSd = 0.03;
+  const double stretch_sd =
+      std::hypot(drift_sd, hidden_sd, StandingSd(curve, clock_s));
   proxy.ln_value = {
-      std::log(clock_s), std::hypot(slope_sd, kPlaceRelSd, drift_sd), 6.0};
+      std::log(clock_s), std::hypot(slope_sd, kPlaceRelSd, stretch_sd), 6.0};
   // Of nu: 1 for wide ribbons; narrow ones follow mu / sqrt(rho sigma), and a
   // density 8 % apart then shifts the result by up to 4 %.
   proxy.exponent = {1.0, 0.03};
   m.proxies.push_back(std::move(proxy));
-  curve.stretch_sd = drift_sd;
+  curve.stretch_sd = stretch_sd;
   m.curves.push_back(std::move(curve));
   return m;
 }

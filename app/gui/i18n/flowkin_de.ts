@@ -1910,6 +1910,10 @@
             <translation>Nach einer Pause fiel oder bewegte sich etwas auf der Farbe; gezählt wird ab dem Letzten davon.</translation>
         </message>
         <message>
+            <source>Something moved over the ribbon, once it was laid, for as long as it takes to level: take stick and hand away at once, or lay it with less in the way.</source>
+            <translation>Nach dem Legen bewegte sich etwas so lange über dem Band, wie es zum Verlaufen braucht: Stab und Hand sofort wegnehmen oder mit weniger davor legen.</translation>
+        </message>
+        <message>
             <source>The base coat is what the others are compared with; it has no target of its own.</source>
             <translation>Mit der Grundfarbe wird verglichen; sie hat kein eigenes Ziel.</translation>
         </message>

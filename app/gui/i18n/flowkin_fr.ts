@@ -1910,6 +1910,10 @@
             <translation>Quelque chose est tombé ou a bougé après une pause ; l’étalement est compté à partir de la fin.</translation>
         </message>
         <message>
+            <source>Something moved over the ribbon, once it was laid, for as long as it takes to level: take stick and hand away at once, or lay it with less in the way.</source>
+            <translation>Une fois le ruban posé, quelque chose a bougé au-dessus aussi longtemps qu’il met à s’étaler : retirer bâton et main aussitôt, ou le poser avec moins devant.</translation>
+        </message>
+        <message>
             <source>The base coat is what the others are compared with; it has no target of its own.</source>
             <translation>La couche de base sert de comparaison ; elle n’a pas de cible.</translation>
         </message>

@@ -128,6 +128,13 @@ const Mishap kMishaps[] = {
     {"WanderingMirrorImage",
      [](ReliefTrack& t) { t.drift_share = 0.1; },
      "mirrors in the paint moved"},
+    // Over for a quarter of a second, which is twice its clock.
+    {"HiddenByWhatLeaves",
+     [](ReliefTrack& t) {
+       t.bursts = {{0.5, 1.2, 60.0}, {kLaid_s - 0.25, kLaid_s, 60.0}};
+       t.decay_time_s = 0.25;
+     },
+     "moved over the ribbon"},
     {"TooThin", [](ReliefTrack& t) { t.frame_interval_s = 0.2; }, "too thin"},
     {"Unseen",
      [](ReliefTrack& t) { t.start_contrast = 0.1; },
@@ -170,6 +177,43 @@ TEST(MeasureLevel, RefusesWithAReason) {
     EXPECT_TRUE(m.proxies.empty());
     EXPECT_TRUE(m.curves.empty());
   }
+}
+
+/// Contrast that catches the light only where the relief is steep: it stands,
+/// then goes. `height` is the ribbon's.
+ReliefTrack StandingTrack(double height) {
+  ReliefTrack track = GoodTrack();
+  std::vector<double> t_s;
+  std::vector<double> relief;
+  for (ReliefSample& s : track.samples) {
+    if (s.t_s <= kLaid_s) continue;
+    const double t = s.t_s - kLaid_s;
+    const double power = std::pow(height * std::exp(-t / kClock_s), 3.0);
+    s.contrast = 20.0 * power / (0.05 + power);
+    t_s.push_back(t);
+    relief.push_back(s.contrast);
+  }
+  track.start_contrast = relief.front();
+  track.decay_time_s = ReliefDecayTime(t_s, relief, track.flat_s - kLaid_s);
+  return track;
+}
+
+// How high the ribbon was laid must not matter; where the contrast is not
+// proportional to the relief it does, and the interval holds that.
+TEST(MeasureLevel, CountsAContrastThatStandsBeforeItFalls) {
+  const double plain_sd = MeasureLevel(GoodTrack()).curves[0].stretch_sd;
+  EXPECT_LT(plain_sd, 0.01);
+  const FlowMeasurement low = MeasureLevel(StandingTrack(1.0));
+  const FlowMeasurement high = MeasureLevel(StandingTrack(1.2));
+  ASSERT_EQ(low.outcome, Outcome::kMeasured) << low.reason;
+  ASSERT_EQ(high.outcome, Outcome::kMeasured) << high.reason;
+  std::vector<FlowCurve> curves{low.curves[0], high.curves[0]};
+  const DecayAlignment fit = AlignDecays(curves);
+  const double apart = fit.ln_clock[1].value - fit.ln_clock[0].value;
+  EXPECT_GT(apart, 0.03);
+  EXPECT_LT(
+      apart,
+      2.0 * std::hypot(low.curves[0].stretch_sd, high.curves[0].stretch_sd));
 }
 
 // A mirror image that drifts steadily and looks half like the relief, or half
