@@ -42,6 +42,9 @@ constexpr int kPatch = 6;
 /// What is left of the relief in the flat picture is taken for at most this
 /// many times what its decay says; the rest is drift.
 constexpr double kMostLeft = 2.0;
+/// Stripes of a lamp on the mains, which a shutter that rolls down the picture
+/// makes, are taken out where they are deeper than this share of the light.
+constexpr double kLeastBand = 0.005;
 /// The surroundings must make up this share of the picture to say anything of
 /// shake and brightness.
 constexpr double kLeastSurroundings = 0.08;
@@ -60,6 +63,9 @@ struct Picture {
   cv::Mat coarse;  ///< CV_32FC1, for the change since the picture before
   double change = 0.0;
   View view;
+  /// What every row (one column) or every column (one row) is to be multiplied
+  /// by once laid over the reference picture; empty: nothing.
+  cv::Mat bands;  ///< CV_32FC1
 };
 
 double Median(std::vector<double> v) {
@@ -142,15 +148,75 @@ cv::Mat ToFloat(const cv::Mat& codes, const View& view = {}) {
 cv::Mat Look(const Picture& p) {
   cv::Mat f = ToFloat(p.codes, p.view);
   const cv::Point2f shift = p.view.shift;
-  if (shift.x == 0.0F && shift.y == 0.0F) return f;
-  cv::Mat moved;
-  cv::warpAffine(f,
-                 moved,
-                 cv::Matx23f(1, 0, shift.x, 0, 1, shift.y),
-                 f.size(),
-                 cv::INTER_LINEAR | cv::WARP_INVERSE_MAP,
-                 cv::BORDER_REPLICATE);
-  return moved;
+  if (shift.x != 0.0F || shift.y != 0.0F) {
+    cv::Mat moved;
+    cv::warpAffine(f,
+                   moved,
+                   cv::Matx23f(1, 0, shift.x, 0, 1, shift.y),
+                   f.size(),
+                   cv::INTER_LINEAR | cv::WARP_INVERSE_MAP,
+                   cv::BORDER_REPLICATE);
+    f = moved;
+  }
+  if (!p.bands.empty()) {
+    const int down = p.bands.cols == 1 ? 1 : f.rows;
+    const int across = p.bands.cols == 1 ? f.cols : 1;
+    cv::multiply(f, cv::repeat(p.bands, down, across), f);
+  }
+  return f;
+}
+
+/// Gain of the rows of `look` against those of `reference`, one column; where
+/// `use` is zero the picture may move by itself, and moving things count less.
+cv::Mat RowGain(const cv::Mat& look,
+                const cv::Mat& reference,
+                const cv::Mat& use) {
+  constexpr float kMoves = 12.0F;  // codes
+  constexpr int kReach = 2;        // rows are averaged this far either way
+  constexpr float kLeastPixels = 20.0F;
+  const int rows = look.rows;
+  std::vector<std::array<float, 3>> sums(static_cast<std::size_t>(rows));
+  for (int r = 0; r < rows; ++r) {
+    const float* value = look.ptr<float>(r);
+    const float* ref = reference.ptr<float>(r);
+    const auto* used = use.ptr<std::uint8_t>(r);
+    auto& [top, bottom, count] = sums[static_cast<std::size_t>(r)];
+    top = bottom = count = 0.0F;
+    for (int c = r % 3; c < look.cols; c += 3) {
+      if (used[c] == 0) continue;
+      const float e = value[c] - ref[c];
+      const float w = 1.0F / (1.0F + e * e / (kMoves * kMoves));
+      top += w * e * ref[c];
+      bottom += w * ref[c] * ref[c];
+      count += 1.0F;
+    }
+  }
+  cv::Mat gain(rows, 1, CV_32F, cv::Scalar(1.0));
+  for (int r = 0; r < rows; ++r) {
+    float top = 0.0F;
+    float bottom = 0.0F;
+    float count = 0.0F;
+    for (int k = std::max(0, r - kReach); k <= std::min(rows - 1, r + kReach);
+         ++k) {
+      const auto& sum = sums[static_cast<std::size_t>(k)];
+      top += sum[0];
+      bottom += sum[1];
+      count += sum[2];
+    }
+    if (count >= kLeastPixels && bottom > 0.0F) {
+      gain.at<float>(r) = std::clamp(1.0F + top / bottom, 0.5F, 2.0F);
+    } else if (r > 0) {
+      gain.at<float>(r) = gain.at<float>(r - 1);
+    }
+  }
+  return gain;
+}
+
+double SpreadOf(const cv::Mat& v) {
+  cv::Scalar mean;
+  cv::Scalar spread;
+  cv::meanStdDev(v, mean, spread);
+  return spread[0];
 }
 
 cv::Mat SmoothLook(const Picture& p) {
@@ -652,6 +718,7 @@ struct LevelTracker::Impl {
   void Follow(const std::vector<ReliefPoint>& outline_px);
   cv::Mat QuietPicture() const;
   void Register(const cv::Mat& use, bool coarse, ReliefTrack* track);
+  void TakeOutBands(const cv::Mat& reference, const cv::Mat& use);
   void MeasureNoise(ReliefTrack* track);
   cv::Mat FadingSignal(std::size_t from, cv::Mat* settling) const;
   struct Outlines {
@@ -708,6 +775,7 @@ cv::Mat LevelTracker::Impl::Smooth(std::size_t i) const {
 void LevelTracker::Impl::SetViews(const std::vector<View>& views) {
   for (std::size_t i = 0; i < Count(); ++i) {
     pictures[i].view = views.empty() ? View() : views[i];
+    pictures[i].bands.release();
   }
   smooth.clear();
 }
@@ -808,7 +876,8 @@ void LevelTracker::Impl::Register(const cv::Mat& use,
                                   bool coarse,
                                   ReliefTrack* track) {
   SetViews({});
-  Registration registration(QuietPicture(), use);
+  const cv::Mat quiet = QuietPicture();
+  Registration registration(quiet, use);
   View view;
   std::vector<double> size;
   std::vector<View> found(Count());
@@ -827,6 +896,38 @@ void LevelTracker::Impl::Register(const cv::Mat& use,
   SetViews(found);
   track->camera_shift_px =
       shaken ? Quantile(size, 1.0) * static_cast<double>(factor) : 0.0;
+  TakeOutBands(quiet, use);
+}
+
+/// Finds a lamp's stripes, along rows or along columns, on what `use` marks,
+/// and has them taken out. They differ from picture to picture; relief makes
+/// stripes as well, but the same ones in neighbouring pictures.
+void LevelTracker::Impl::TakeOutBands(const cv::Mat& reference,
+                                      const cv::Mat& use) {
+  const std::array<cv::Mat, 2> references{reference, reference.t()};
+  const std::array<cv::Mat, 2> uses{use, use.t()};
+  const auto gain = [&](std::size_t i, std::size_t axis) {
+    const cv::Mat look = Smooth(i);
+    return RowGain(
+        axis == 0 ? look : cv::Mat(look.t()), references[axis], uses[axis]);
+  };
+  std::array<double, 2> depth{};
+  for (const std::size_t axis : {0U, 1U}) {
+    std::vector<double> depths;
+    const std::size_t step = std::max<std::size_t>(2, Count() / 30);
+    for (std::size_t i = 0; i + 1 < Count(); i += step) {
+      depths.push_back(SpreadOf(gain(i, axis) - gain(i + 1, axis)) /
+                       std::sqrt(2.0));
+    }
+    depth[axis] = Median(depths);
+  }
+  const std::size_t axis = depth[1] > depth[0] ? 1 : 0;
+  if (depth[axis] < kLeastBand) return;
+  for (std::size_t i = 0; i < Count(); ++i) {
+    const cv::Mat bands = 1.0 / gain(i, axis);
+    pictures[i].bands = axis == 0 ? bands : cv::Mat(bands.t());
+  }
+  smooth.clear();
 }
 
 /// How far each pixel was from its last look when it last jumped, where it

@@ -34,10 +34,10 @@ struct LevelTrackerOptions {
 /// only at the end; therefore reduced pictures are kept (two bytes per pixel,
 /// bounded in number) and everything is worked out in Finish().
 ///
-/// Camera shake and the light's gain and offset (lamp, exposure) are taken out
-/// on the surroundings of the paint. The relief is the product of neighbouring
-/// pictures' differences from the flat one, whose noise is independent, so
-/// noise does not read as relief.
+/// Camera shake, the light's gain and offset (lamp, exposure) and a lamp's
+/// stripes under a rolling shutter are taken out on the surroundings of the
+/// paint. The relief is the product of neighbouring pictures' differences from
+/// the flat one, whose noise is independent, so noise does not read as relief.
 ///
 /// Not thread-safe; one object per clip.
 class LevelTracker {

@@ -42,6 +42,8 @@ struct Bench {
   double blob = 0.0;      ///< soft mirror image on the paint, codes
   double blob_speed_px_s = 0.0;
   std::uint64_t pattern = 2;  ///< of what wavers
+  double stripes = 0.0;       ///< depth of those a lamp on the mains makes
+  bool upright = false;       ///< they stand: the camera was turned
   double starts_s = 0.0;      ///< pictures before are not in the clip
 };
 
@@ -75,6 +77,13 @@ std::vector<Frame> Film(const Bench& bench) {
       const double share = (t - kLaying_s) / (kLaid_s - kLaying_s);
       const int x = static_cast<int>(share * 110.0);
       paint.colRange(x, x + 8).setTo(60.0F);
+    }
+    // 100 Hz, and a shutter that takes 20 ms from one side to the other.
+    const int lines = bench.upright ? kSize.width : kSize.height;
+    for (int k = 0; bench.stripes > 0.0 && k < lines; ++k) {
+      const double at_s = t + 0.02 * k / lines;
+      cv::Mat line = bench.upright ? look.col(k) : look.row(k);
+      line *= 1.0 + bench.stripes * std::sin(2.0 * M_PI * 100.0 * at_s);
     }
     cv::Mat1f noise(kSize);
     random.fill(noise, cv::RNG::NORMAL, 0.0, 1.5);
@@ -157,6 +166,20 @@ TEST(LevelTracker, CountsAMirrorImageThatWanders) {
   }
   EXPECT_GT(measured, 0);
   EXPECT_GT(refused, 0);
+}
+
+// Stripes of a tenth of the light are half as deep as the relief's shading.
+TEST(LevelTracker, TakesOutALampsStripes) {
+  for (const bool upright : {false, true}) {
+    SCOPED_TRACE(upright ? "upright" : "lying");
+    Bench bench;
+    bench.stripes = 0.1;
+    bench.upright = upright;
+    const ReliefTrack track = Track(bench);
+    ASSERT_TRUE(track.laid_s);
+    EXPECT_NEAR(*track.laid_s, kLaid_s, 2.0 / kFps);
+    EXPECT_NEAR(track.decay_time_s / kClock_s, 1.0, kDecayRel);
+  }
 }
 
 TEST(LevelTracker, SaysWhenTheQuietSurfaceIsNotFilmed) {
