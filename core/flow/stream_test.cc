@@ -11,6 +11,7 @@
 
 #include "core/fit/least_squares.h"
 #include "core/fit/robust.h"
+#include "core/flow/coat_thickness.h"
 #include "core/flow/physics.h"
 
 namespace flowkin {
@@ -705,6 +706,8 @@ FlowMeasurement MeasureStream(const StreamTrack& track,
        options.break_time_exponent.value_or(kBreakTimeExponent),
        kBreakPaintSd});
   if (meant == nullptr) return m;
+  if (auto coat = CoatThickness(*meant, lift.t_s, broke.t_s))
+    m.proxies.push_back(*coat);
   if (auto drip = DripInterval(lift.t_s, m.drips_s)) m.proxies.push_back(*drip);
   if (auto rate = ThinningRate(*meant, broke.t_s)) m.proxies.push_back(*rate);
   m.curves.push_back(StreamLeft(*meant, lift.t_s, broke.t_s));

@@ -5,6 +5,18 @@
 
 namespace flowkin {
 
+/// An upright edge of the raised stick or of the paint on it, or a line of what
+/// stands behind.
+struct CoatEdge {
+  int band = 0;   ///< of the stick, 0 lowest
+  int side = -1;  ///< -1 left of the stick's middle, 1 right of it
+  /// Step over slope: as narrow as the picture is sharp if the paint ends here,
+  /// wider where a round side falls into shade.
+  double width_px = 0.0;
+  /// Column, one per sample; NaN where it is not seen.
+  std::vector<float> x_px;
+};
+
 /// One lift of the stick and what ran off it afterwards. Pixels are those of
 /// the upright frame, rows count downwards, times are seconds of real time
 /// since the clip's first frame.
@@ -60,6 +72,9 @@ struct StreamEpisode {
   /// Mean change of the whole picture since the picture before, grey levels,
   /// one per sample.
   std::vector<float> change;
+  /// Edges of the stick while its coat drains, followed at `coat_t_s`.
+  std::vector<double> coat_t_s;
+  std::vector<CoatEdge> coat_edges;
   /// Strength of a second stream off the stick or beside it, as a share of the
   /// first.
   double second_stream = 0.0;

@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "core/base/estimate.h"
+#include "core/vision/stick_coat.h"
 
 namespace flowkin {
 namespace {
@@ -841,6 +842,7 @@ class StreamTracker::Impl {
     reference_ = StickProfile(frame.luma);
     episode_.edge_width_px = EdgeWidth(reference_);
     shift_px_ = 0.0;
+    coat_ = StickCoat(episode_, stick_lean, frame.luma.size());
   }
 
   void EndEpisode() {
@@ -849,6 +851,7 @@ class StreamTracker::Impl {
     if (strips_.empty()) return;
     FindSecondStream();
     StripAnalysis(strips_, geometry_, episode_).Run();
+    coat_.FollowEdges(episode_);
     if (episode_.num_pieces > 0) track_.episodes.push_back(std::move(episode_));
     episode_ = {};
     strips_.clear();
@@ -1010,6 +1013,7 @@ class StreamTracker::Impl {
     const auto right = EdgeShift(now, n / 2, n);
     if (left && right) shift_px_ = 0.5 * (*left + *right);
     const double t_s = frame.TimeS();
+    coat_.Add(frame.luma, t_s, shift_px_);
     if (!strips_.empty() &&
         t_s - strips_.back().t_s < (t_s - episode_.lift_s) / kSamplesPerEFold)
       return;
@@ -1057,6 +1061,7 @@ class StreamTracker::Impl {
   StreamEpisode episode_;
   StripGeometry geometry_;
   std::vector<Strip> strips_;
+  StickCoat coat_;
   double shift_px_ = 0.0;
   std::vector<float> reference_;
   std::vector<float> first_lines_, last_lines_;
