@@ -31,6 +31,18 @@ namespace {
         "engine",
         "The camera zoomed a little, or was moved up or down, while the puddle "
         "spread; this was taken out by what lies round the tile."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "The moment the stream breaks, the coat on the stick and the drips "
+        "tell different ratios of this cup, further apart than chance allows; "
+        "the range given was widened. A flow additive or heavy pigment in only "
+        "one of the two cups does that, and so does paint that runs thinner "
+        "the harder it is pulled: the level test tells how it will settle on "
+        "the canvas."),
+    QT_TRANSLATE_NOOP(
+        "engine",
+        "The same films tell different ratios of this cup, further apart than "
+        "chance allows; the range given was widened."),
     QT_TRANSLATE_NOOP("engine",
                       "The puddle runs out of the picture: put the paint down "
                       "in the middle, or film from further away."),

@@ -324,11 +324,6 @@ ViscosityRatio ToRatio(const Fused& fused) {
 }
 
 /// A proxy's name as a person reads it.
-std::string Spoken(std::string name) {
-  std::replace(name.begin(), name.end(), '_', ' ');
-  return name;
-}
-
 std::string Number(double value) {
   char text[32];
   std::snprintf(text, sizeof text, "%.2f", value);
@@ -481,30 +476,17 @@ void WarnOfKinds(const std::vector<std::pair<TestKind, Fused>>& kinds,
       advice);
 }
 
-void WarnOfProxies(const std::vector<Group>& groups,
-                   const std::vector<Difference>& differences,
-                   std::vector<std::string>& warnings) {
-  const auto ln_ratio = [&](std::size_t k) {
-    return differences[k].value / groups[k].exponent;
-  };
-  std::size_t low = 0, high = 0;
-  for (std::size_t k = 1; k < groups.size(); ++k) {
-    if (ln_ratio(k) < ln_ratio(low)) low = k;
-    if (ln_ratio(k) > ln_ratio(high)) high = k;
+const char* WarningOfProxies(TestKind kind) {
+  if (kind == TestKind::kStream) {
+    return "The moment the stream breaks, the coat on the stick and the drips "
+           "tell different ratios of this cup, further apart than chance "
+           "allows; the range given was widened. A flow additive or heavy "
+           "pigment in only one of the two cups does that, and so does paint "
+           "that runs thinner the harder it is pulled: the level test tells "
+           "how it will settle on the canvas.";
   }
-  std::string text = "The same films say " + Number(std::exp(ln_ratio(low))) +
-                     " by " + Spoken(groups[low].name) + " and " +
-                     Number(std::exp(ln_ratio(high))) + " by " +
-                     Spoken(groups[high].name) +
-                     ", further apart than chance allows; the range given "
-                     "was widened.";
-  if (groups.front().kind == TestKind::kStream) {
-    text +=
-        " A flow additive in only one of the two cups does that, and so does "
-        "paint that runs thinner the harder it is pulled: the level test tells "
-        "how it will settle on the canvas.";
-  }
-  warnings.push_back(text);
+  return "The same films tell different ratios of this cup, further apart than "
+         "chance allows; the range given was widened.";
 }
 
 /// Everything after the proxies are sorted.
@@ -530,7 +512,7 @@ Comparison CompareGroups(const std::vector<Group>& groups,
     if (own.empty()) continue;
     kinds.emplace_back(kind, Fuse(own, own_differences, 0.0));
     if (kinds.back().second.chance < kDisagreement) {
-      WarnOfProxies(own, own_differences, comparison.warnings);
+      comparison.warnings.emplace_back(WarningOfProxies(kind));
     }
   }
   // Two tests that contradict each other see different viscosities. Their half

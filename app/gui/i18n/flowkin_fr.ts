@@ -1834,6 +1834,14 @@
             <translation>La caméra a un peu zoomé, ou a été levée ou baissée, pendant que la flaque s&apos;étalait ; cela a été corrigé d&apos;après ce qui entoure le carreau.</translation>
         </message>
         <message>
+            <source>The moment the stream breaks, the coat on the stick and the drips tell different ratios of this cup, further apart than chance allows; the range given was widened. A flow additive or heavy pigment in only one of the two cups does that, and so does paint that runs thinner the harder it is pulled: the level test tells how it will settle on the canvas.</source>
+            <translation>La rupture du filet, la couche de peinture sur le bâtonnet et les gouttes donnent pour ce gobelet des rapports différents, plus éloignés que le hasard ne le permet ; l’intervalle donné a été élargi. Un additif d’écoulement ou un pigment lourd dans un seul des deux gobelets en est la cause, ou une peinture qui coule d’autant plus fluide qu’elle est tirée fort : le film du ruban dit comment elle s’étalera sur la toile.</translation>
+        </message>
+        <message>
+            <source>The same films tell different ratios of this cup, further apart than chance allows; the range given was widened.</source>
+            <translation>Les mêmes films donnent pour ce gobelet des rapports différents, plus éloignés que le hasard ne le permet ; l’intervalle donné a été élargi.</translation>
+        </message>
+        <message>
             <source>The puddle runs out of the picture: put the paint down in the middle, or film from further away.</source>
             <translation>La flaque sort de l&apos;image : déposez la peinture au milieu, ou filmez de plus loin.</translation>
         </message>
