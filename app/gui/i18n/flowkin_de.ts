@@ -1835,7 +1835,7 @@
         </message>
         <message>
             <source>The moment the stream breaks, the coat on the stick and the drips tell different ratios of this cup, further apart than chance allows; the range given was widened. A flow additive or heavy pigment in only one of the two cups does that, and so does paint that runs thinner the harder it is pulled: the level test tells how it will settle on the canvas.</source>
-            <translation>Das Reißen des Strahls, die Farbschicht auf dem Stab und die Tropfen nennen für diesen Becher verschiedene Verhältnisse, weiter auseinander, als der Zufall erlaubt; der angegebene Bereich wurde erweitert. Das kommt von einem Fließzusatz oder schwerem Pigment in nur einem der beiden Becher, auch von Farbe, die umso dünner läuft, je stärker sie gezogen wird: ein Film des Bandes sagt, wie sie auf der Leinwand verläuft.</translation>
+            <translation>Das Reißen des Strahls, die Farbschicht auf dem Stab und die Tropfen nennen für diesen Becher verschiedene Verhältnisse, weiter auseinander, als der Zufall erlaubt; der angegebene Bereich wurde erweitert. Das kommt von einem Fließmittel oder schwerem Pigment in nur einem der beiden Becher, auch von Farbe, die umso dünner läuft, je stärker sie gezogen wird: ein Film des Bandes sagt, wie sie auf der Leinwand verläuft.</translation>
         </message>
         <message>
             <source>The same films tell different ratios of this cup, further apart than chance allows; the range given was widened.</source>
