@@ -83,7 +83,8 @@ Json Write(const FlowMeasurement& m) {
                                {"value", proxy.value},
                                {"unit", proxy.unit},
                                {"ln_value", Write(proxy.ln_value)},
-                               {"exponent", Write(proxy.exponent)}});
+                               {"exponent", Write(proxy.exponent)},
+                               {"paint_sd", proxy.paint_sd}});
   }
   for (const FlowCurve& curve : m.curves) {
     json["curves"].push_back({{"name", curve.name},
@@ -258,7 +259,8 @@ FlowMeasurement ReadMeasurement(const Json& json) {
                          Number(each, "value"),
                          Text(each, "unit"),
                          ReadEstimate(each.at("ln_value")),
-                         ReadEstimate(each.at("exponent"))});
+                         ReadEstimate(each.at("exponent")),
+                         MaybeNumber(each, "paint_sd").value_or(0.0)});
   }
   if (json.contains("curves")) {
     for (const Json& each : json["curves"]) {

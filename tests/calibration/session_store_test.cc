@@ -28,7 +28,8 @@ FlowMeasurement Measurement() {
   m.outcome = Outcome::kMeasured;
   m.laid_s = 1.0 / 3.0;
   m.drips_s = {1.25, 2.5};
-  m.proxies = {{"decay_time", 2.0 / 7.0, "s", {-1.2, 0.03, 6.0}, {1.0, 0.03}}};
+  m.proxies = {
+      {"decay_time", 2.0 / 7.0, "s", {-1.2, 0.03, 6.0}, {1.0, 0.03}, 0.05}};
   m.curves = {{"relief", "", {0.0, 0.1}, {1.0, 0.7}, {0.02, 0.02}, 0.07}};
   m.ln_kinematic_viscosity_mm2_s = Estimate{6.5, 0.1};
   m.warnings = {"Something fell on the paint."};
@@ -189,6 +190,7 @@ TEST(EntryText, NumbersComeBackToTheLastBit) {
   EXPECT_FALSE(m.lift_s);
   EXPECT_EQ(m.proxies[0].value, wanted.proxies[0].value);
   EXPECT_EQ(m.proxies[0].ln_value.degrees_of_freedom, 6.0);
+  EXPECT_EQ(m.proxies[0].paint_sd, 0.05);
   EXPECT_TRUE(std::isinf(m.proxies[0].exponent.degrees_of_freedom));
   EXPECT_EQ(m.curves[0].value, wanted.curves[0].value);
   EXPECT_EQ(m.curves[0].stretch_sd, wanted.curves[0].stretch_sd);
