@@ -147,6 +147,10 @@ std::optional<Stance> FindBand(const cv::Mat& now, const cv::Mat& before) {
   return FindLean(mask, band);
 }
 
+// Enough to be an edge is enough: a plain stretch of stick must not count for
+// more than a faint one.
+float EdgeStrength(int step) { return static_cast<float>(std::min(step, 10)); }
+
 // Strength of the stick's two edges in each row.
 std::vector<float> EdgeProfile(const cv::Mat& image, const Stance& stick) {
   // As far as a hand sways, but not as far in as what hangs from a narrow
@@ -161,9 +165,38 @@ std::vector<float> EdgeProfile(const cv::Mat& image, const Stance& stick) {
       int most = 0;
       for (int x = std::max(1, from); x <= std::min(image.cols - 2, to); ++x)
         most = std::max(most, std::abs(p[x + 1] - p[x - 1]));
-      // Enough to be an edge is enough: a plain stretch of stick must not
-      // count for more than a faint one.
-      return static_cast<float>(std::min(most, 10));
+      return EdgeStrength(most);
+    };
+    e[static_cast<std::size_t>(y)] =
+        strongest(left - out, left + in) + strongest(right - in, right + out);
+  }
+  return e;
+}
+
+// The same on the way up, when the stick has yet to clear the rows below `end`:
+// there only edges count that `raised` lacks, not those of what stands behind
+// or of the cup's rim. So they may be looked for as far out as a thick coat
+// reaches.
+std::vector<float> EdgeProfileOnWay(const cv::Mat& image,
+                                    const cv::Mat& raised,
+                                    int end,
+                                    const Stance& stick) {
+  std::vector<float> e = EdgeProfile(image, stick);
+  const int width = stick.right - stick.left;
+  const int out = std::max(3, width / 3), in = std::clamp(width / 8, 1, 3);
+  for (int y = std::max(0, end); y < image.rows; ++y) {
+    const auto* p = image.ptr<std::uint8_t>(y);
+    const auto* q = raised.ptr<std::uint8_t>(y);
+    const int left = stick.left + stick.ShiftAt(y);
+    const int right = stick.right + stick.ShiftAt(y);
+    const auto strongest = [&](int from, int to) {
+      int most = 0;
+      for (int x = std::max(1, from); x <= std::min(image.cols - 2, to); ++x) {
+        const int edge = p[x + 1] - p[x - 1];
+        const int stays = q[x + 1] - q[x - 1];
+        most = std::max(most, std::min(std::abs(edge), std::abs(edge - stays)));
+      }
+      return EdgeStrength(most);
     };
     e[static_cast<std::size_t>(y)] =
         strongest(left - out, left + in) + strongest(right - in, right + out);
@@ -571,6 +604,25 @@ class StripAnalysis {
   std::vector<std::vector<std::vector<float>>> profiles_;
 };
 
+// Where the dipped stick met the paint: the row its edges ended at most often
+// while they ended lower than `least`.
+std::optional<double> FindPool(const std::vector<double>& ends, double least) {
+  const double lowest = *std::max_element(ends.begin(), ends.end());
+  std::vector<int> votes(static_cast<std::size_t>(lowest) + 3, 0);
+  for (const double row : ends)
+    if (row > least) ++votes[static_cast<std::size_t>(row)];
+  int best = 2;
+  std::optional<double> pool;
+  for (std::size_t y = 1; y + 1 < votes.size(); ++y) {
+    const int v = votes[y - 1] + votes[y] + votes[y + 1];
+    if (v > best) {
+      best = v;
+      pool = static_cast<double>(y);
+    }
+  }
+  return pool;
+}
+
 // There must be a stick above where it is said to end.
 bool StandsAbove(const std::vector<float>& edges, int end, int width) {
   const int from = std::max(0, end - 2 * width);
@@ -680,31 +732,24 @@ class StreamTracker::Impl {
     // At rest: the end has not moved for a while.
     for (std::size_t i = ring_.size(); i-- > 0 && now.t_s - ring_[i].t_s < 0.2;)
       if (std::abs(end_of(ring_[i].upright) - end_now) > 2) return;
-    std::vector<double> t, b;
+    std::vector<double> t, b, on_way;
     for (const Reduced& r : ring_) {
       t.push_back(r.t_s);
       b.push_back(end_of(r.upright));
+      on_way.push_back(
+          FindEdgeEnd(EdgeProfileOnWay(r.upright, now.upright, end_now, *band),
+                      0,
+                      rows,
+                      width));
     }
-    // Where the dipped stick met the paint: the place its edges ended most
-    // often while they ended lower than now.
-    std::vector<int> votes(static_cast<std::size_t>(rows) + 2, 0);
     const double least = end_now + 0.06 * rows;
-    for (const double row : b)
-      if (row > least) ++votes[static_cast<std::size_t>(row)];
-    int best = 0;
-    double pool = 0.0;
-    for (std::size_t y = 1; y + 1 < votes.size(); ++y) {
-      const int v = votes[y - 1] + votes[y] + votes[y + 1];
-      if (v > best) {
-        best = v;
-        pool = static_cast<double>(y);
-      }
-    }
-    if (best < 3) return;
+    const std::optional<double> pool = FindPool(b, least);
+    const std::optional<double> left_at = FindPool(on_way, least);
+    if (!pool || !left_at) return;
     // What retreats into the stick's end after the break is no stick: the paint
     // it is lifted from does not stand in the upper half of the fall.
-    if (recording_ && pool * factor_ < 0.5 * (episode_.stick_bottom_y_px +
-                                              episode_.pool_y_px))
+    if (recording_ && *pool * factor_ < 0.5 * (episode_.stick_bottom_y_px +
+                                               episode_.pool_y_px))
       return;
     StreamEpisode e;
     e.rest_s = now.t_s;
@@ -712,8 +757,8 @@ class StreamTracker::Impl {
         (0.5 * (band->left + band->right) + band->ShiftAt(end_now)) * factor_;
     e.stick_width_px = width * factor_;
     e.stick_bottom_y_px = end_now * factor_;
-    e.pool_y_px = pool * factor_;
-    FitLift(t, b, end_now, pool, e);
+    e.pool_y_px = *pool * factor_;
+    FitLift(t, on_way, end_now, *left_at, e);
     if (!e.lift_seen) {
       ++track_.rests_without_lift;
       return;
@@ -748,6 +793,7 @@ class StreamTracker::Impl {
         if (slope > -0.25 * height) continue;
         Line line{t[i] + (pool - b[i]) / slope, slope, 0.0, 0};
         if (line.cross_s < t.front()) continue;
+        double highest = pool;
         for (std::size_t k = 0; k < t.size(); ++k) {
           const double fit = pool + slope * (t[k] - line.cross_s);
           if (fit > pool || fit < end + 0.25 * height) continue;
@@ -755,11 +801,13 @@ class StreamTracker::Impl {
           if (std::abs(miss) < 1.0) {
             line.score += 1.0 - miss * miss;
             ++line.n;
+            highest = std::min(highest, b[k]);
           } else {
             line.score -= 0.7;
           }
         }
-        if (line.n < 3) continue;
+        // Followed a good part of the way, not a step down low.
+        if (line.n < 3 || highest > pool - 0.4 * height) continue;
         best = std::max(best, line.score);
         lines.push_back(line);
       }

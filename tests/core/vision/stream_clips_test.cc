@@ -5,7 +5,9 @@
 
 #include <algorithm>
 #include <chrono>
+#include <cmath>
 #include <cstddef>
+#include <cstdint>
 #include <fstream>
 #include <nlohmann/json.hpp>
 #include <opencv2/imgproc.hpp>
@@ -227,6 +229,55 @@ TEST(StreamClips, AQuickLiftBeforeASlowCamera) {
       EXPECT_NEAR(*m.lift_s, clip.lift_s - 0.1 + 0.1 / 8.0, 2.0 * picture_s);
     }
   }
+}
+
+// Thick paint stands out from the stick further than its edges are looked for,
+// and the cup has edges of its own near where the stick meets the paint.
+TEST(StreamClips, AThickCoatAndTheCupsEdgesDoNotMoveTheLift) {
+  constexpr double kFps = 30.0, kLift_s = 1.3, kSpeed_px_s = 160.0;
+  constexpr int kPool = 360, kRaised = 180, kMiddle = 160, kHalf = 20;
+  cv::RNG random(21);
+  StreamTracker tracker;
+  for (int k = 0; k < 100; ++k) {
+    const double t_s = k / kFps;
+    cv::Mat luma(480, 320, CV_8U, cv::Scalar(190));
+    luma(cv::Range(kPool, 480), cv::Range::all()) = 90;
+    // Light on the paint, and the cup's front below.
+    luma(cv::Range(kPool, kPool + 16), cv::Range(kMiddle - 40, kMiddle - 21)) =
+        170;
+    luma(cv::Range(kPool + 20, 480), cv::Range(0, kMiddle - 20)) = 150;
+    // It begins on its way dipped 50 px deep.
+    const double way_px = kSpeed_px_s * (t_s - kLift_s);
+    const int end =
+        std::clamp(kPool - static_cast<int>(way_px), kRaised, kPool + 50);
+    const int shown = std::min(end, kPool);
+    const auto draw = [&](int from, int to, int half, int level) {
+      if (to > from)
+        luma(cv::Range(std::max(0, from), to),
+             cv::Range(kMiddle - half, kMiddle + half)) = level;
+    };
+    draw(0, shown, kHalf, 120);
+    // The coat drains as time^(-1/2) [Jeffreys1930], from 8 px at its foot.
+    const double coat_px =
+        8.0 * std::min(1.0, std::sqrt(0.2 / std::max(0.2, t_s - kLift_s)));
+    for (int y = end - 70; y < shown; ++y)
+      draw(y,
+           y + 1,
+           kHalf + static_cast<int>(coat_px * (y - end + 70) / 70.0),
+           60);
+    draw(shown, kPool, 3, 60);
+    cv::Mat noise(luma.size(), CV_8S);
+    random.fill(noise, cv::RNG::NORMAL, 0.0, 2.0);
+    cv::add(luma, noise, luma, cv::noArray(), CV_8U);
+    Frame frame;
+    frame.luma = luma;
+    frame.timestamp = std::chrono::nanoseconds(
+        static_cast<std::int64_t>(std::llround(1e9 * t_s)));
+    tracker.Add(frame);
+  }
+  const StreamTrack track = tracker.Finish();
+  ASSERT_EQ(track.episodes.size(), 1U);
+  EXPECT_NEAR(track.episodes[0].lift_s, kLift_s, 1.0 / kFps);
 }
 
 // After the break a cone of paint as wide as the stick draws back into its end.
