@@ -83,7 +83,7 @@ class Pieces {
     for (std::size_t i = 1; i < Samples(); ++i)
       for (const Groups& g : groups_) {
         if (!GapAt(g, i).IsGap() || !LastsFrom(g, i) || !Opens(g, i) ||
-            !AllGoSoon(i) || !WasThere(i))
+            !AllGone(i) || !WasThere(i))
           continue;
         Break b = FirstGap(g, i);
         if (!IsSeen(i))
@@ -276,7 +276,7 @@ class Pieces {
   // Once a stream has broken for good the rest of it runs off within a short
   // time: most of it is gone together, or nothing stands under what hangs from
   // the stick; and before the moments that say what "gone" looks like.
-  bool AllGoSoon(std::size_t i) const {
+  std::optional<std::size_t> AllGone(std::size_t i) const {
     const double limit =
         std::min(e_.t_s[i] + std::max(0.5, 0.1 * (e_.t_s[i] - e_.rest_s)),
                  e_.background_from_s);
@@ -286,15 +286,15 @@ class Pieces {
     // Seen over most of the fall, or what parts first may be what is not seen.
     const bool seen = judged * 3 >= (Count() - first_) * 2;
     for (std::size_t k = i; k < Samples() && e_.t_s[k] <= limit; ++k) {
-      if (LastsAbove(k)) return true;
+      if (LastsAbove(k)) return k;
       int gone = 0;
       for (int p = first_; p < Count(); ++p)
         gone += single_.Sd(i, p) <= kSeenSd && e_.presence[At(k, p)] < kGone
                     ? 1
                     : 0;
-      if (seen && gone * 10 >= judged * 7) return true;
+      if (seen && gone * 10 >= judged * 7) return k;
     }
-    return false;
+    return std::nullopt;
   }
   static constexpr double kSeenSd = 0.5;
 
@@ -356,6 +356,31 @@ class Pieces {
       const Break b = Parting(g, i, p);
       if (!first || b.t_s < first->t_s) first = b;
     }
+    const std::size_t open = FliesOpen(g, i);
+    const double unsure_s = e_.t_s[open] - kFlyOpen_s - first->t_s;
+    if (unsure_s > 0.0) {
+      first->t_s += 0.5 * unsure_s;
+      first->sd_s = std::hypot(first->sd_s, unsure_s / std::sqrt(12.0));
+    }
+    // What had parted unseen lies wide open once it is drawn.
+    const double hidden_s =
+        unsure_s <= 0.0 && IsTall(GapAt(g, open)) ? Hidden(i) : 0.0;
+    if (hidden_s > kNoiseLag_s) {
+      first->t_s -= 0.5 * hidden_s;
+      first->sd_s = std::hypot(first->sd_s, hidden_s / std::sqrt(12.0));
+    }
+    first->in_one_picture = GapAt(g, i).height * 8 > Count() * 7 &&
+                            !GapAt(g, i - 1).IsGap() && open == i &&
+                            StoodWhole(i - 1);
+    return *first;
+  }
+  // A third of the fall, 10 to 30 mm, in free fall.
+  static constexpr double kFlyOpen_s = 0.05;
+
+  // From the gap at `i` on, when it is tall. One that a codec drew once and
+  // then left standing does not tell: the stream has surely parted when it is
+  // gone.
+  std::size_t FliesOpen(const Groups& g, std::size_t i) const {
     std::size_t open = i;
     int tallest = 0;
     for (std::size_t k = i; k < Samples() && e_.t_s[k] < e_.t_s[i] + 0.3; ++k) {
@@ -363,24 +388,18 @@ class Pieces {
       if (!gap.IsGap()) break;
       if (gap.height > tallest) open = k;
       tallest = std::max(tallest, gap.height);
-      if (tallest * 3 > Count()) break;
+      if (IsTall(gap)) return open;
+      if (StandsStill(gap, k)) return std::max(open, AllGone(i).value_or(i));
     }
-    const double unsure_s = e_.t_s[open] - kFlyOpen_s - first->t_s;
-    if (unsure_s > 0.0) {
-      first->t_s += 0.5 * unsure_s;
-      first->sd_s = std::hypot(first->sd_s, unsure_s / std::sqrt(12.0));
-    }
-    if (const double hidden_s = Hidden(i); hidden_s > kNoiseLag_s) {
-      first->t_s -= 0.5 * hidden_s;
-      first->sd_s = std::hypot(first->sd_s, hidden_s / std::sqrt(12.0));
-    }
-    first->in_one_picture = tallest * 8 > Count() * 7 &&
-                            !GapAt(g, i - 1).IsGap() && open == i &&
-                            StoodWhole(i - 1);
-    return *first;
+    return open;
   }
-  // A third of the fall, 10 to 30 mm, in free fall.
-  static constexpr double kFlyOpen_s = 0.05;
+  bool IsTall(const Gap& gap) const { return gap.height * 3 > Count(); }
+  // A gap in what falls opens or closes within a tenth of a second.
+  bool StandsStill(const Gap& gap, std::size_t i) const {
+    for (int p = gap.end - gap.height; p < gap.end; ++p)
+      if (e_.unchanged_s[At(i, p)] < kNoiseLag_s) return false;
+    return true;
+  }
 
   // Not yet fading.
   bool StoodWhole(std::size_t i) const {

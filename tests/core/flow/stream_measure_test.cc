@@ -149,6 +149,29 @@ TEST(StreamMeasure, APictureThatStoodStillWidensTheBreak) {
   EXPECT_LT(std::abs(*m.break_s - break_s), 0.15);
 }
 
+// A codec dropped the faint thread low down and left it so: no break seen, but
+// from then on there may have been one.
+TEST(StreamMeasure, AGapThatStandsStillWidensTheBreak) {
+  std::mt19937 random(22);
+  const SyntheticStream s;
+  StreamTrack track = MakeTrack(s, random);
+  StreamEpisode& e = track.episodes[0];
+  const double break_s = s.lift_s + s.break_time_s;
+  const double drawn_s = break_s - 0.4;
+  for (std::size_t i = 0; i < e.t_s.size(); ++i)
+    if (e.t_s[i] > drawn_s && e.t_s[i] < break_s)
+      for (std::size_t p = 11; p < 14; ++p) {
+        e.presence[i * 14 + p] = 0.05F;
+        e.unchanged_s[i * 14 + p] = static_cast<float>(e.t_s[i] - drawn_s);
+      }
+  const FlowMeasurement m = MeasureStream(track);
+  ASSERT_EQ(m.outcome, Outcome::kMeasured) << m.reason;
+  const Estimate& ln = m.proxies[0].ln_value;
+  EXPECT_GT(*m.break_s, drawn_s + 0.1);
+  EXPECT_LT(std::abs(ln.value - std::log(s.break_time_s)), 2.0 * ln.sd);
+  EXPECT_GT(ln.sd, 0.4 / std::sqrt(12.0) / s.break_time_s);
+}
+
 // A camera that hangs and comes back shows the whole fall empty at once.
 TEST(StreamMeasure, RefusesAFallThatEmptiesInOnePicture) {
   std::mt19937 random(18);
