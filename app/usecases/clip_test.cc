@@ -115,14 +115,15 @@ class StreamClipTest : public ClipTest {
             << episode.strength[i] << ',' << episode.width_px[i] << '\n';
       }
     }
-    // And one for every outline on the stick that was followed.
+    // And one for every outline on the stick, where it is seen.
     out << "\nepisode,t_s,band,side,edge_px\n";
     for (std::size_t e = 0; e < track_.episodes.size(); ++e) {
       const StreamEpisode& episode = track_.episodes[e];
       for (const CoatEdge& edge : episode.coat_edges)
         for (std::size_t i = 0; i < edge.x_px.size(); ++i)
-          out << e << ',' << episode.coat_t_s[i] << ',' << edge.band << ','
-              << edge.side << ',' << edge.x_px[i] << '\n';
+          if (std::isfinite(edge.x_px[i]))
+            out << e << ',' << episode.coat_t_s[i] << ',' << edge.band << ','
+                << edge.side << ',' << edge.x_px[i] << '\n';
     }
   }
 
