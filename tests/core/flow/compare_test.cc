@@ -545,7 +545,7 @@ TEST(Compare, ProxiesOfOneFilmThatDisagreeWarn) {
                  {-1.0, 0.02}));
   const Comparison c = CompareToBaseCoat(base, cup);
   ASSERT_EQ(c.warnings.size(), 1u);
-  EXPECT_THAT(c.warnings[0], HasSubstr("thinning rate"));
+  EXPECT_THAT(c.warnings[0], HasSubstr("the range given was widened"));
   EXPECT_THAT(c.warnings[0], HasSubstr("flow additive"));
 }
 
