@@ -15,10 +15,6 @@ namespace {
 // On a plate [Jeffreys1930]. On a rod whose film is as thick as the rod's
 // radius, as at the edge of a flat stick, 0.46 (annular film, tests).
 constexpr Estimate kCoatExponent{0.5, 0.02};
-// From colour to colour: where the outline is seen depends on the paint's shade
-// against what stands behind it. Rendered films of light and dark paints,
-// treated as cameras and phones do, lie so far apart.
-constexpr double kOutlineSd = 0.07;
 // One outline stands for both, and a hand that turns the stick moves it.
 constexpr double kOneSideSd = 0.05;
 // The width that a coat's thickness is measured by.

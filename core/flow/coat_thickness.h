@@ -7,6 +7,11 @@
 
 namespace flowkin {
 
+/// From colour to colour: where the outline is seen depends on the paint's
+/// shade against what stands behind it. Rendered films of light and dark
+/// paints, treated as cameras and phones do, lie so far apart.
+inline constexpr double kOutlineSd = 0.07;
+
 /// How thick the paint lies on the raised stick: by how much its outline
 /// narrows while it drains, between `lift_s` and `break_s`, seconds since the
 /// clip's first frame. The film of paint that runs down an upright wall is as
