@@ -355,7 +355,11 @@ Result<void> Database::Open(const std::string& path, Access access) {
           "PRAGMA trusted_schema=OFF");
   if (code != SQLITE_OK) return Fail(code);
 
+  // One look: another program may be setting the file up just now.
+  code = Run("BEGIN");
+  if (code != SQLITE_OK) return Fail(code);
   Result<int> version = CheckOurs(write);
+  Run("ROLLBACK");
   if (!version) return version.error();
   format_version_ = *version;
   if (!write || *version == kFormatVersion) return {};
