@@ -127,6 +127,8 @@ Backwards BackTo(const BareGround& bare) {
           middle_y - scale * (middle_y + bare.dy_px)};
 }
 
+float Squared(float v) { return v * v; }
+
 double VarianceOf(const Polar& polar, std::size_t channel, int ray) {
   double sum = 0.0, squares = 0.0;
   for (int k = 0; k < polar.steps; ++k) {
@@ -451,13 +453,13 @@ std::optional<OutlineTrace> TraceOutline(const Frame& frame,
         for (std::size_t c = 0; c < 3; ++c) {
           const float under = bare_level(c, i, k);
           const float step = paint[c][iu] - under;
-          // What else than noise moves the level.
-          const float stray = c == 0
-                                  ? std::hypot(shading,
-                                               kShade * (paint[c][iu] - kBlack),
-                                               kShade * (under - kBlack))
-                                  : kChromaPlace * step;
-          const float weight = 1.0F / (noise[c] * noise[c] + stray * stray);
+          // What else than noise moves the level, squared.
+          const float stray =
+              c == 0 ? shading * shading + kShade * kShade *
+                                               (Squared(paint[c][iu] - kBlack) +
+                                                Squared(under - kBlack))
+                     : Squared(kChromaPlace * step);
+          const float weight = 1.0F / (noise[c] * noise[c] + stray);
           along += weight * step * (polar.at(c, i, k) - under);
           power += weight * step * step;
           clear_of += step * step / (noise[c] * noise[c]);

@@ -34,6 +34,8 @@ constexpr double kLostAfter = 1.5;
 constexpr std::size_t kLeastSamples = 8;
 // A puddle grows by more than this.
 constexpr double kGrows = 0.03;
+// Every so many samples a plain ground is asked whether it still is one.
+constexpr std::size_t kAskGround = 8;
 // A zoom of the lens beyond this is asked whether it explains the picture.
 constexpr double kZoomSeen = 0.003;
 // Smaller pictures hold no puddle worth following.
@@ -58,6 +60,7 @@ struct Candidate {
   double next_t = 0.0;
   double last_seen = 0.0;
   bool alive = true;
+  bool missed = false;  // at the last look
   bool left_picture = false;
   std::vector<double> contrast, edge_width;
 
@@ -405,9 +408,13 @@ void PuddleTracker::State::Follow(const Frame& frame,
       guess.r += std::clamp(pace * (t - b.t_s), 0.0, 0.08 * guess.r);
     }
     const BareGround under = Under(shift);
-    const auto trace =
-        TraceOutline(frame, guess, std::min(window, 0.8 * guess.r), &under);
-    if (!trace || trace->visible < kLeastVisible) {
+    // Reading it costs as much as the outline: a plain ground mostly stays one.
+    const bool ask =
+        c.trace.patterned || c.missed || c.samples.size() % kAskGround == 0;
+    const auto trace = TraceOutline(
+        frame, guess, std::min(window, 0.8 * guess.r), ask ? &under : nullptr);
+    c.missed = !trace || trace->visible < kLeastVisible;
+    if (c.missed) {
       if (trace && trace->off_picture > 0.1) c.left_picture = true;
       if (!trace) {
         // Rays beyond the border alone can be the reason.
