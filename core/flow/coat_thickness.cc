@@ -24,6 +24,8 @@ constexpr double kWidthSd = 0.01;
 // mm at 0.1 to 0.3 m/s before the lower edge did. One hand differs from film to
 // film by less than that.
 constexpr double kFilmLead_s = 0.1, kFilmLeadSd_s = 0.05;
+// Before, the film still knows how the stick was pulled out.
+constexpr double kFilmFrom_s = 0.5;
 
 constexpr std::size_t kLeastPictures = 24;
 
@@ -113,12 +115,10 @@ class Coat {
   Coat(const StreamEpisode& episode, double lift_s, double break_s)
       : stick_px_(episode.stick_width_px) {
     const double time_s = break_s - lift_s;
-    // Before, the film still knows how the stick was pulled out.
-    const double from_s = 0.5;
     std::vector<std::size_t> at;
     for (std::size_t i = 0; i < episode.coat_t_s.size(); ++i) {
       const double t_s = episode.coat_t_s[i] - lift_s;
-      if (t_s < from_s || t_s > time_s) continue;
+      if (t_s < kFilmFrom_s || t_s > time_s) continue;
       at.push_back(i);
       t_s_.push_back(t_s);
     }
@@ -174,19 +174,27 @@ class Coat {
     return {true, low};
   }
 
+  // Between two edges that can be the stick's own at one height.
+  std::optional<Narrowing> Width(const CoatEdge& left,
+                                 const CoatEdge& right) const {
+    if (left.band != right.band || left.side > 0 || right.side < 0)
+      return std::nullopt;
+    const auto n = FitNarrowing(t_s_, Combine(right, 1.0, left, -1.0));
+    if (!n || n->rest_px < kLeastRest * stick_px_ ||
+        n->rest_px > kMostRest * stick_px_)
+      return std::nullopt;
+    return n;
+  }
+
   // The highest band whose edges keep their distance shows how the stick moves.
   void FindBareStick() {
     int best_band = 1;
     double best_sd = 0.0;
     for (const CoatEdge& left : edges_)
       for (const CoatEdge& right : edges_) {
-        if (left.side > 0 || right.side < 0 || left.band != right.band ||
-            left.band < 2 || left.band < best_band)
-          continue;
-        const auto n = FitNarrowing(t_s_, Combine(right, 1.0, left, -1.0));
-        if (!n || n->rest_px < kLeastRest * stick_px_ ||
-            n->rest_px > kMostRest * stick_px_)
-          continue;
+        if (left.band < 2 || left.band < best_band) continue;
+        const auto n = Width(left, right);
+        if (!n) continue;
         const double error_px = std::hypot(n->coat_px.value, n->coat_px.sd);
         if (error_px > 0.012 * stick_px_) continue;
         if (left.band == best_band && n->coat_px.sd > best_sd) continue;
@@ -209,13 +217,9 @@ class Coat {
     std::optional<Narrowing> outermost;
     for (const CoatEdge& left : edges_)
       for (const CoatEdge& right : edges_) {
-        if (left.band != band || right.band != band || left.side > 0 ||
-            right.side < 0)
-          continue;
-        const auto n = FitNarrowing(t_s_, Combine(right, 1.0, left, -1.0));
-        if (!n || !Narrows(*n) || n->rest_px < kLeastRest * stick_px_ ||
-            n->rest_px > kMostRest * stick_px_)
-          continue;
+        if (left.band != band) continue;
+        const auto n = Width(left, right);
+        if (!n || !Narrows(*n)) continue;
         // Both sides must do it: an edge of what stands behind does not.
         const auto middle =
             FitNarrowing(t_s_, LessHand(Combine(right, 0.5, left, 0.5)));
